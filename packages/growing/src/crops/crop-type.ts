@@ -1,0 +1,244 @@
+/**
+ * A kind: a group of cultivars that behave alike. Every number comes from the sourced tables (tables/*.csv); the
+ * names below are the table's parameter names in camel case. "Reference days" are days at the reference light and
+ * warmth of the row's kind (`reference-c`, `reference-mj-per-m2-day`): handbook durations in the main season. The
+ * engine turns them into sums of effective day-degrees, so that they stretch in winter and shrink in warmth.
+ */
+
+export type KitchenRole =
+  | 'cooked-greens'
+  | 'salad-leaves'
+  | 'onions'
+  | 'garlic'
+  | 'leeks'
+  | 'broccoli'
+  | 'cabbages'
+  | 'sweet-roots'
+  | 'potatoes'
+  | 'beans-peas'
+  | 'summer-fruits'
+  | 'herbs'
+  | 'stalks';
+
+export type HarvestHabit = 'once' | 'cuts' | 'picks' | 'tips' | 'thinnings' | 'stands';
+
+export type StoreId = 'dry' | 'cool-damp' | 'frost-free' | 'sand' | 'fridge' | 'freezer' | 'jar';
+
+/** Where a kind may end up growing. `sill` and `frame` kinds stay on the bench for life. */
+export type GrowsIn = 'open' | 'cover' | 'tub' | 'frame' | 'sill';
+
+/** direct: seed in place · planted: sets, cloves, tubers, crowns in place · module: raised on a bench without heat ·
+ * warm: started on a heated mat or warm sill, then bench · tray: stays in its tray (shoots). */
+export type RouteId = 'direct' | 'planted' | 'module' | 'warm' | 'tray';
+
+export interface KeepingRule {
+  readonly store: StoreId;
+  readonly lifeWeeks: number;
+  readonly lossPerWeekShare: number;
+  /** Days between lifting and being able to keep (curing); the crop can be eaten meanwhile. */
+  readonly cureDays: number;
+}
+
+export type StartGate =
+  | { readonly gate: 'none' }
+  /** Cold units after the juvenile stage, then `afterDays` reference days. */
+  | {
+      readonly gate: 'cold';
+      readonly juvenileDays: number;
+      readonly coldCDays: number;
+      readonly afterDays: number;
+    }
+  /** Day length reached (rising), then `afterDays` reference days: bulbing. */
+  | { readonly gate: 'day-length'; readonly dayLengthHours: number; readonly afterDays: number }
+  /** Perennials: `afterDays` reference days counted from midwinter. */
+  | { readonly gate: 'midwinter'; readonly afterDays: number };
+
+export interface Harvest {
+  readonly id: string;
+  readonly role: KitchenRole;
+  readonly habit: HarvestHabit;
+  /** Reference days from emergence (from planting for sets), or from the first day of `after`. */
+  readonly startDays: number;
+  /** Sequence: counted from the first day of this harvest of the same kind; null: from emergence. */
+  readonly after: string | null;
+  readonly startGate: StartGate;
+  /** Longest time from first to last, calendar days. */
+  readonly windowDays: number;
+  /** As harvested, before the cook's waste: whole harvest (once, stands, picks) or first cut (cuts, tips), g a plant. */
+  readonly yieldGPerPlant: number;
+  readonly yieldLowGPerPlant: number;
+  readonly yieldHighGPerPlant: number;
+  /** once, stands: reference days from emergence to full size. picks: reference days of picking for the whole yield. */
+  readonly fullDays: number;
+  /** cuts, tips: reference days between cuts. */
+  readonly cutDays: number;
+  readonly cutsCount: number;
+  /** Each cut gives this share of the one before. */
+  readonly cutDecayShare: number;
+  /** thinnings: share of the plants taken. */
+  readonly thinShare: number;
+  readonly edibleShare: number;
+  /** Weeks in which it must be eaten once ready (field holding and fridge together); standing crops: 0 = until the end. */
+  readonly eatWithinWeeks: number;
+  readonly stores: readonly KeepingRule[];
+  /** The plant is gone after it (roots, heads, bulbs). */
+  readonly endsPlant: boolean;
+}
+
+export interface Bolting {
+  readonly mode: 'day-length' | 'cold';
+  /** ends: the crop is over · fresh: that share is eaten early and does not keep · lost: that share is lost. */
+  readonly effect: 'ends' | 'fresh' | 'lost';
+  /** Reference days from emergence (sets: planting) to the end of the juvenile stage, and the spread between plants. */
+  readonly juvenileDays: number;
+  readonly juvenileSpreadShare: number;
+  readonly dayLengthHours: number;
+  readonly coldBaseC: number;
+  readonly coldOptimumC: number;
+  readonly coldMaximumC: number;
+  readonly coldTenthCDays: number;
+  readonly coldNineTenthsCDays: number;
+  /** Reference days from the trigger to having run to seed. */
+  readonly afterDays: number;
+  /** fresh: edible share of a bolted plant's yield. */
+  readonly edibleShare: number;
+}
+
+export interface CropType {
+  readonly id: string;
+  readonly crop: string;
+  readonly family: string;
+  /** Plain words, English. */
+  readonly name: string;
+  readonly startsAs: 'seed' | 'set' | 'clove' | 'tuber' | 'crown';
+  readonly routes: readonly RouteId[];
+  readonly growsIn: readonly GrowsIn[];
+  readonly perennial: boolean;
+
+  readonly inRowCm: number;
+  readonly betweenRowCm: number;
+  readonly tubLitresPerPlant: number;
+  /** Seeds at one station (multi-sown clump): a "plant" in this file is a station. */
+  readonly stationSeedsCount: number;
+  readonly seedsPerG: number;
+  readonly packetSeedsCount: number;
+
+  readonly emergenceBaseC: number;
+  readonly emergenceSumCDays: number;
+  readonly emergenceOptimumC: number;
+  readonly emergenceCeilingC: number;
+  /** Refuses below this soil temperature. */
+  readonly emergenceLowestC: number;
+  readonly germinationShare: number;
+  readonly fieldShare: number;
+  /** Years a packet keeps. */
+  readonly seedLifeYears: number;
+
+  readonly growthBaseC: number;
+  readonly growthOptimumC: number;
+  readonly lightFactor: number;
+  readonly lightCompensationMJPerM2Day: number;
+  readonly referenceC: number;
+  readonly referenceMJPerM2Day: number;
+  /** Standard deviation of the unknown pace, share of the target. */
+  readonly paceSpreadShare: number;
+
+  /** Reference days from emergence to a plant fit to set out; 0: never raised. */
+  readonly raisingDays: number;
+  /** Bench space a plant needs while raised, and in a bigger pot afterwards. */
+  readonly moduleM2PerPlant: number;
+  readonly potM2PerPlant: number;
+  /** How long it can be kept in pots, and what is lost of the yield per week beyond two. */
+  readonly holdDays: number;
+  readonly holdLossPerWeekShare: number;
+  /** Growth lost by setting out, calendar days. */
+  readonly plantingCheckDays: number;
+  readonly raisingLossShare: number;
+  readonly growingLossShare: number;
+
+  /** Leaf kills half of the plants at this minimum, soft and fully hardened. */
+  readonly frostSoftC: number;
+  readonly frostHardenedC: number;
+
+  readonly bolting: Bolting | null;
+  readonly harvests: readonly Harvest[];
+
+  readonly workMinutesPerM2Week: number;
+  readonly workMinutesToStartPerM2: number;
+  readonly pickMinutesPerKg: number;
+  readonly smallestBatchM2: number;
+}
+
+export interface Hazard {
+  readonly id: string;
+  /** Crops that it hits (crop ids). */
+  readonly crops: readonly string[];
+  /** season: between the two days of the year (northern; southern sites shift by half a year) ·
+   * blight: from the first blight spell of the member's weather within the same window. */
+  readonly trigger: 'season' | 'blight';
+  readonly fromDayOfYear: number;
+  readonly toDayOfYear: number;
+  /** young: the first `youngDays` after emergence or planting only; any: whenever it stands. */
+  readonly stage: 'young' | 'any';
+  readonly youngDays: number;
+  /** Share lost over a whole window spent in it, ordinary and bad years. */
+  readonly lossShare: number;
+  readonly badYearLossShare: number;
+  readonly badYearProb: number;
+  /** Hazards of one group share their bad years. */
+  readonly group: string;
+  /** Kit that prevents it, or null. */
+  readonly preventedBy: 'mesh' | 'net' | 'fleece' | null;
+  readonly preventedShare: number;
+  /** Factor under cover. */
+  readonly underCoverShare: number;
+}
+
+export interface RoleRow {
+  readonly id: KitchenRole;
+  readonly name: string;
+  readonly servingG: number;
+  /** Weight of a missing serving against another role's. */
+  readonly weight: number;
+  /** Servings a week an adult eats, by month, northern months January first (shifted for the south). */
+  readonly servingsPerWeekByMonth: readonly number[];
+  /** Stands in for another role: exchange in servings, and the most of a week's appetite it may cover. */
+  readonly substitutes: readonly {
+    readonly role: KitchenRole;
+    readonly exchange: number;
+    readonly mostShare: number;
+  }[];
+}
+
+export interface CalendarRow {
+  readonly kind: string;
+  readonly route: RouteId;
+  readonly growsIn: GrowsIn;
+  /** Published window, northern days of the year. */
+  readonly sowFromDayOfYear: number;
+  readonly sowToDayOfYear: number;
+  readonly harvestFromDayOfYear: number;
+  readonly harvestToDayOfYear: number;
+}
+
+export interface FamilyRow {
+  readonly id: string;
+  readonly restYears: number;
+  /** Disease on record that makes the rest a must ('clubroot'), or null. */
+  readonly recordedDisease: string | null;
+}
+
+/** One line of a table as it stands in the file: what `kinds ID` shows. */
+export interface TableRow {
+  readonly subject: string;
+  readonly parameter: string;
+  readonly value: string;
+  readonly low: string;
+  readonly high: string;
+  readonly unit: string;
+  readonly source: string;
+  readonly locator: string;
+  readonly basis: string;
+  readonly validFor: string;
+  readonly note: string;
+}
