@@ -1,1 +1,1 @@
-export {};
+export * from './solver-port.ts';

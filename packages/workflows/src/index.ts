@@ -1,1 +1,3 @@
-export {};
+export * from './ports.ts';
+export type * from './report/forecast-report.ts';
+export type * from './report/plan-report.ts';

@@ -1,0 +1,55 @@
+/** A mixed-integer linear program in column order (CSC), and how it may be solved. The solver is an argument. */
+export interface LinearProgram {
+  readonly colCost: Float64Array;
+  readonly colLower: Float64Array;
+  readonly colUpper: Float64Array;
+  /** 1 where the column is whole. */
+  readonly colWhole: Uint8Array;
+  readonly rowLower: Float64Array;
+  readonly rowUpper: Float64Array;
+  readonly starts: Int32Array;
+  readonly indices: Int32Array;
+  readonly values: Float64Array;
+}
+
+export interface SolveLimits {
+  readonly gapShare: number;
+  /** Counted work, not seconds, so that the same program gives the same answer. */
+  readonly nodes: number;
+  readonly timeLimitSeconds: number | null;
+  readonly randomSeed: number;
+}
+
+export interface SolverAnswer {
+  readonly status: 'optimal' | 'gap' | 'limit' | 'time' | 'stopped' | 'infeasible' | 'failed';
+  readonly colValue: Float64Array | null;
+  readonly objective: number | null;
+  /** Proven lower bound, null when none. */
+  readonly bound: number | null;
+  readonly iterations: number;
+}
+
+export interface SolverProgress {
+  readonly objective: number;
+  readonly bound: number;
+}
+
+export interface SolverPort {
+  /** Solves; `start` is a feasible point or null. Progress and stop are polled between improvements. */
+  solve(
+    program: LinearProgram,
+    limits: SolveLimits,
+    start: Float64Array | null,
+    onProgress: (progress: SolverProgress) => void,
+    stopRequested: () => boolean,
+  ): Promise<SolverAnswer>;
+  /** The relaxation only (no whole columns): value, primal point and row duals. */
+  relax(program: LinearProgram): Promise<{
+    readonly status: 'optimal' | 'infeasible' | 'failed';
+    readonly colValue: Float64Array | null;
+    readonly objective: number | null;
+    readonly rowDual: Float64Array | null;
+    readonly iterations: number;
+  }>;
+  dispose(): Promise<void>;
+}

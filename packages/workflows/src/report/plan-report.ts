@@ -1,0 +1,212 @@
+import type { Band, Issue } from '@twelvemonth/basis';
+
+/** What `plan` answers, in plain data: the JSON output, and what every sheet is made from. Days are ISO dates. */
+
+/** Days over members; null with a reason code where it never comes in most members. */
+export interface DayBand {
+  readonly p10: string | null;
+  readonly p50: string | null;
+  readonly p90: string | null;
+  /** Set when a value is null: 'never-emerges', 'not-ready-before-cleared', 'killed-by-frost', 'ran-to-seed' … */
+  readonly reason: string | null;
+}
+
+export interface ReportStage {
+  /** 'mat' | 'sill' | 'bench' | 'frame' | 'pots' | 'bed' | 'tub' | 'tray' */
+  readonly stage: string;
+  readonly place: string;
+  readonly placeName: string;
+  readonly from: string;
+  /** Middle day on which the stage ends. */
+  readonly to: string;
+}
+
+export interface ReportHarvest {
+  readonly id: string;
+  readonly role: string;
+  readonly habit: string;
+  readonly first: DayBand;
+  readonly last: DayBand;
+  readonly servings: Band;
+}
+
+export interface ReportSowing {
+  readonly id: string;
+  /** Short number for the label. */
+  readonly number: number;
+  readonly kind: string;
+  readonly kindName: string;
+  readonly startsAs: string;
+  readonly state: 'done' | 'firm' | 'draft';
+  /** Day of sowing (of planting for sets, cloves, tubers, crowns). */
+  readonly sow: string;
+  readonly count: { readonly sow: number; readonly plant: number; readonly keep: number };
+  readonly groundM2: number;
+  readonly routeId: string;
+  readonly route: readonly ReportStage[];
+  readonly beds: readonly {
+    readonly place: string;
+    readonly placeName: string;
+    readonly number: number;
+    readonly stripsFrom: number;
+    readonly stripsCount: number;
+    readonly m2: number;
+  }[];
+  readonly area: string;
+  /** null: sown in place. */
+  readonly plantOut: DayBand | null;
+  /** Planned day on which the ground is free again. */
+  readonly clear: string;
+  readonly harvests: readonly ReportHarvest[];
+  readonly spacingCm: { readonly inRow: number; readonly betweenRow: number };
+  /** What stands there before and must be cleared, if anything: sowing ids. */
+  readonly follows: readonly string[];
+  readonly shares: { readonly bolted: Band; readonly frosted: Band; readonly lost: Band };
+  /** Codes of what to mind, most important first ('slugs-young', 'frost', 'bolting', 'pots-check' …). */
+  readonly risks: readonly { readonly code: string; readonly share: number }[];
+  readonly kit: readonly {
+    readonly kit: string;
+    readonly why: string;
+    readonly from: string;
+    readonly to: string;
+  }[];
+  readonly reason: {
+    /** Roles and weeks that it feeds: Mondays, first and last week with at least a tenth of a serving. */
+    readonly feeds: readonly {
+      readonly role: string;
+      readonly from: string;
+      readonly to: string;
+      readonly servings: number;
+    }[];
+    /** Servings missing over the counted weeks without this sowing (found by simulating without it). */
+    readonly missingWithout: number;
+  };
+  readonly lastSafeDay: string | null;
+  /** Change in mean servings when begun later. */
+  readonly delays: readonly { readonly weeks: number; readonly servingsChange: number }[];
+}
+
+export interface ReportRoleWeek {
+  /** Servings the household would eat, and the part it buys on purpose. */
+  readonly appetite: number;
+  readonly bought: number;
+  /** Mean servings that came ready this week. */
+  readonly offered: number;
+  readonly eaten: Band;
+  readonly fromStock: number;
+  readonly stockLeft: number;
+  readonly chanceLean: number;
+}
+
+export interface ReportWeek {
+  readonly weekOf: string;
+  readonly roles: Readonly<Record<string, ReportRoleWeek>>;
+}
+
+export interface ReportShortage {
+  readonly role: string;
+  readonly from: string;
+  readonly to: string;
+  readonly servingsMissing: number;
+  readonly leanWeeks: number;
+  /** What binds: 'too-late' | 'ground-open' | 'ground-cover' | 'bench' | 'season' | 'not-worth-it'. */
+  readonly binds: string;
+  /** Cheapest remedy found by trying it, or null. `filled` = servings. */
+  readonly remedy: {
+    readonly code: 'sow-more' | 'more-cover' | 'more-ground' | 'substitute' | 'buy';
+    readonly kind: string | null;
+    readonly m2: number;
+    readonly by: string | null;
+    readonly filled: number;
+  } | null;
+}
+
+export interface Measured {
+  readonly leanWeeks: number;
+  readonly servingsMissing: number;
+  readonly servingsEaten: number;
+  readonly wasted: number;
+  readonly groundIdleShare: number;
+  readonly hours: number;
+  readonly sowings: number;
+}
+
+export interface ReportProof {
+  readonly gapShare: number | null;
+  readonly gapServingsPerYear: number | null;
+  readonly effort: number;
+  readonly seconds: number;
+  readonly reproducible: boolean;
+  readonly stoppedBecause: 'gap' | 'effort' | 'time' | 'stopped' | 'greedy-only';
+  readonly candidates: number;
+  readonly scenarios: number;
+  readonly leanWeeksCheck: number;
+  readonly servingsMissingCheck: number;
+  readonly wastedCheck: number;
+  /** Weeks counted in the check (13–65 of the horizon). */
+  readonly countedWeeks: number;
+  readonly check: Measured;
+  readonly rivals: { readonly calendar: Measured; readonly practised: Measured };
+  /** Findings of the independent check: empty when ground, bench, stock and servings add up. */
+  readonly violations: readonly string[];
+}
+
+export interface ReportJob {
+  readonly day: string;
+  readonly code:
+    | 'pot-on'
+    | 'plant-out'
+    | 'harden-off'
+    | 'clear'
+    | 'net-on'
+    | 'net-off'
+    | 'mesh-on'
+    | 'mesh-off'
+    | 'fleece-night'
+    | 'lift'
+    | 'order'
+    | 'cure';
+  readonly area: string;
+  readonly sowing: string | null;
+  readonly kindName: string;
+  readonly placeName: string;
+  readonly count: number;
+}
+
+export interface ReportStock {
+  readonly kind: string;
+  readonly kindName: string;
+  readonly store: string;
+  readonly kg: number;
+  readonly servings: number;
+  readonly role: string;
+  /** When it runs out or ends. */
+  readonly runsOut: DayBand;
+}
+
+export interface PlanReport {
+  readonly schemaVersion: 1;
+  readonly garden: {
+    readonly household: string;
+    readonly site: string;
+    readonly invented: boolean;
+    readonly eaters: number;
+  };
+  readonly from: string;
+  readonly weeksShown: number;
+  readonly members: number;
+  readonly seed: number;
+  readonly tables: string;
+  /** Day length under ten hours, from and to, nearest winter of the horizon; null near the equator. */
+  readonly standstill: readonly { readonly from: string; readonly to: string }[];
+  /** First and last day with air frost in one year of ten / of two, at the site, as month-day text; null: rarely any. */
+  readonly frost: { readonly lastSpring: DayBand; readonly firstAutumn: DayBand };
+  readonly roleNames: Readonly<Record<string, string>>;
+  readonly sowings: readonly ReportSowing[];
+  readonly weeks: readonly ReportWeek[];
+  readonly shortages: readonly ReportShortage[];
+  readonly stock: readonly ReportStock[];
+  readonly jobs: readonly ReportJob[];
+  readonly proof: ReportProof;
+  readonly issues: readonly Issue[];
+}
