@@ -1,0 +1,80 @@
+import type { Issue } from '@twelvemonth/basis';
+import { assembleBolting } from './assemble-bolting.ts';
+import { assembleHarvests } from './assemble-harvests.ts';
+import type { CropType, GrowsIn, RouteId, TableRow } from './crop-type.ts';
+import { TableReader } from './table-reader.ts';
+import type { ParameterSpecs } from './table-types.ts';
+
+export interface AssembledKind {
+  readonly kind: CropType;
+  /** Not empty: the kind is not fit for use. */
+  readonly issues: readonly Issue[];
+  /** Names of the parameters that were asked for, with placeholders. */
+  readonly asked: ReadonlySet<string>;
+}
+
+/** Builds a kind from its effective rows (kind over crop over family over `*`). */
+export function assembleKind(
+  id: string,
+  rows: ReadonlyMap<string, TableRow>,
+  specs: ParameterSpecs,
+): AssembledKind {
+  const read = new TableReader(`kind:${id}`, rows, specs);
+  const harvests = assembleHarvests(read);
+  const kind: CropType = {
+    id,
+    crop: read.text('crop'),
+    family: read.text('family'),
+    name: read.text('name'),
+    startsAs: read.text('starts-as') as CropType['startsAs'],
+    routes: read.list('routes') as RouteId[],
+    growsIn: read.list('grows-in') as GrowsIn[],
+    perennial: read.yes('perennial'),
+    inRowCm: read.number('in-row-cm'),
+    betweenRowCm: read.number('between-row-cm'),
+    tubLitresPerPlant: read.number('tub-litres-per-plant'),
+    stationSeedsCount: read.number('station-seeds-count'),
+    seedsPerG: read.number('seeds-per-g'),
+    packetSeedsCount: read.number('packet-seeds-count'),
+    emergenceBaseC: read.number('emergence-base-c'),
+    emergenceSumCDays: read.number('emergence-sum-c-days'),
+    emergenceOptimumC: read.number('emergence-optimum-c'),
+    emergenceCeilingC: read.number('emergence-ceiling-c'),
+    emergenceLowestC: read.number('emergence-lowest-c'),
+    germinationShare: read.number('germination-share'),
+    fieldShare: read.number('field-share'),
+    seedLifeYears: read.number('seed-life-years'),
+    growthBaseC: read.number('growth-base-c'),
+    growthOptimumC: read.number('growth-optimum-c'),
+    lightFactor: read.number('light-factor'),
+    lightCompensationMJPerM2Day: read.number('light-compensation-mj-per-m2-day'),
+    referenceC: read.number('reference-c'),
+    referenceMJPerM2Day: read.number('reference-mj-per-m2-day'),
+    paceSpreadShare: read.number('pace-spread-share'),
+    raisingDays: read.number('raising-days'),
+    moduleM2PerPlant: read.number('module-m2-per-plant'),
+    potM2PerPlant: read.number('pot-m2-per-plant'),
+    holdDays: read.number('hold-days'),
+    holdLossPerWeekShare: read.number('hold-loss-per-week-share'),
+    plantingCheckDays: read.number('planting-check-days'),
+    raisingLossShare: read.number('raising-loss-share'),
+    growingLossShare: read.number('growing-loss-share'),
+    frostSoftC: read.number('frost-soft-c'),
+    frostHardenedC: read.number('frost-hardened-c'),
+    bolting: assembleBolting(read, harvests),
+    harvests,
+    workMinutesPerM2Week: read.number('work-minutes-per-m2-week'),
+    workMinutesToStartPerM2: read.number('work-minutes-to-start-per-m2'),
+    pickMinutesPerKg: read.number('pick-minutes-per-kg'),
+    smallestBatchM2: read.number('smallest-batch-m2'),
+  };
+  const { startsAs, emergenceBaseC, emergenceOptimumC, emergenceCeilingC } = kind;
+  const disordered = emergenceBaseC >= emergenceOptimumC || emergenceOptimumC > emergenceCeilingC;
+  if (startsAs === 'seed' && disordered)
+    read.complain('table.temperatures-disordered', 'emergence-optimum-c');
+  if (kind.growthBaseC >= kind.growthOptimumC)
+    read.complain('table.temperatures-disordered', 'growth-optimum-c');
+  if (kind.frostHardenedC > kind.frostSoftC)
+    read.complain('table.temperatures-disordered', 'frost-hardened-c');
+  return { kind, issues: read.issues, asked: read.asked };
+}
