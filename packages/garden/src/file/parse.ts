@@ -1,0 +1,109 @@
+import { type Day, dayFromIso, type Issue } from '@twelvemonth/basis';
+import { newestSchemaVersion, schemaVersionOf } from '../migrate/schema-version.ts';
+import type { Garden } from '../records/garden.ts';
+import { checkGarden } from './check-garden.ts';
+import { gardenIssue, type Report, shown } from './issue-codes.ts';
+import { valueWithKnownKeys } from './known-keys.ts';
+import { readCovers, readPlaces, readSeeds, readStanding, readStock, readWishes } from './read-growing.ts';
+import { readHousehold } from './read-household.ts';
+import { readSite } from './read-site.ts';
+import { type ReadText, readText } from './read-text.ts';
+import type { Reading } from './reading.ts';
+import { type WrittenGarden, writtenGarden } from './schema.ts';
+import { reportSchemaIssue } from './schema-issues.ts';
+
+export interface ParsedGarden {
+  /** Null exactly when some issue is an error. */
+  readonly garden: Garden | null;
+  readonly issues: readonly Issue[];
+}
+
+const mostIssues = 200;
+
+/** A garden file's text to records. Never throws; `today` stands in where the file has no planFrom. */
+export function parseGarden(text: string, context: { readonly today: Day }): ParsedGarden {
+  const read = readText(text);
+  if ('refused' in read) return { garden: null, issues: [read.refused] };
+  const issues: Issue[] = [];
+  const report: Report = (code, path, detail) => {
+    issues.push(gardenIssue(code, read.where(path), detail));
+  };
+  const written = readWritten(read, report);
+  const garden = written === null ? null : gardenOf(written, context.today, report);
+  const failed = issues.some((issue) => issue.severity === 'error');
+  return { garden: failed ? null : garden, issues: shortened(issues) };
+}
+
+/** Not more issues than people can read, errors first to stay. */
+function shortened(issues: readonly Issue[]): readonly Issue[] {
+  if (issues.length <= mostIssues) return issues;
+  const rank = { error: 0, warning: 1, note: 2 };
+  const sorted = [...issues].sort((a, b) => rank[a.severity] - rank[b.severity]);
+  const code = sorted[0]?.severity === 'error' ? 'errors-left-out' : 'warnings-left-out';
+  return [...sorted.slice(0, mostIssues), gardenIssue(code, 'file', { count: issues.length - mostIssues })];
+}
+
+function readWritten(read: ReadText, report: Report): WrittenGarden | null {
+  const { root } = read;
+  if (root.type !== 'object') {
+    report('file-not-a-garden', [], { found: root.type });
+    return null;
+  }
+  const topKeys = Object.fromEntries(
+    (root.children ?? []).map(({ children }) => [
+      String(children?.[0]?.value),
+      children?.[1]?.value as unknown,
+    ]),
+  );
+  const version = schemaVersionOf(topKeys);
+  if (version.kind === 'cannot') {
+    const found = shown(topKeys.schemaVersion);
+    if (version.reason === 'version-missing') report('version-missing', [], { assumed: newestSchemaVersion });
+    else if (version.reason === 'newer-version') {
+      report('newer-version', ['schemaVersion'], { found, newest: newestSchemaVersion });
+      return null;
+    } else {
+      report('version-not-understood', ['schemaVersion'], { found });
+      return null;
+    }
+  }
+  const value = valueWithKnownKeys(root, writtenGarden, [], report);
+  const parsed = writtenGarden.safeParse(value);
+  if (parsed.success) return parsed.data;
+  for (const found of parsed.error.issues) reportSchemaIssue(found, value, [], report);
+  return null;
+}
+
+function gardenOf(written: WrittenGarden, today: Day, report: Report): Garden | null {
+  const planFrom = written.planFrom === null ? null : dayFromIso(written.planFrom);
+  if (written.planFrom !== null && planFrom === null) {
+    const shape = /^\d{4}-\d{2}-\d{2}$/.test(written.planFrom) ? 'date-impossible' : 'date-not-exact';
+    report(shape, ['planFrom'], { found: shown(written.planFrom) });
+  }
+  const reading: Reading = { report, reference: planFrom ?? today, southern: written.site.latitude < 0 };
+  const household = readHousehold(written.household, reading);
+  const site = readSite(written.site, report);
+  const places = readPlaces(written, reading);
+  const standing = readStanding(written, reading);
+  const stock = readStock(written, reading);
+  const seeds = readSeeds(written, reading);
+  const wishes = readWishes(written, reading);
+  checkGarden(written, places, standing, report);
+  if (site === null) return null;
+  return {
+    schemaVersion: 1,
+    invented: written.invented,
+    household,
+    site,
+    covers: readCovers(written),
+    places,
+    kit: written.kit,
+    stores: written.stores,
+    standing,
+    stock,
+    seeds,
+    wishes,
+    planFrom,
+    hoursPerWeek: written.hoursPerWeek,
+  };
+}

@@ -1,0 +1,115 @@
+import { isoFromDay } from '@twelvemonth/basis';
+import type {
+  GardenCover,
+  GardenPlace,
+  SeedEntry,
+  StandingSowing,
+  StockEntry,
+  Wish,
+} from '../records/garden.ts';
+import { type FilePath, shown } from './issue-codes.ts';
+import { idMaker, nextTime, pastTime, plantsOf, type Reading, weightOf } from './reading.ts';
+import type { WrittenGarden } from './schema.ts';
+
+export const readCovers = (written: WrittenGarden): readonly GardenCover[] =>
+  written.covers.map((cover) => ({ ...cover, name: cover.name ?? cover.id }));
+
+export function readPlaces(written: WrittenGarden, reading: Reading): readonly GardenPlace[] {
+  return written.places.map(({ trays, ...place }, index) => {
+    const sized = place.lengthM !== null && place.widthM !== null;
+    const needs =
+      place.use === 'tub'
+        ? place.litres === null && 'litres'
+        : place.use === 'bench'
+          ? trays === null && !sized && 'trays'
+          : !sized && 'lengthM, widthM';
+    if (needs !== false) reading.report('place-without-size', ['places', index], { place: place.id, needs });
+    return { ...place, name: place.name ?? place.id, traysCount: trays };
+  });
+}
+
+export function readStanding(written: WrittenGarden, reading: Reading): readonly StandingSowing[] {
+  const idFor = idMaker(written.standing.map((each) => each.id));
+  return written.standing.map((each, index) => {
+    const at = (key: string): FilePath => ['standing', index, key];
+    const planted = pastTime(reading, each.planted, at('planted'));
+    const sown = pastTime(reading, each.sown, at('sown'), planted?.toDay);
+    if (planted !== null && sown !== null && planted.toDay < sown.fromDay) {
+      const detail = { sown: isoFromDay(sown.fromDay), planted: isoFromDay(planted.toDay) };
+      reading.report('planted-before-sown', at('planted'), detail);
+    }
+    const clear =
+      each.mayClearFrom === null ? null : nextTime(reading, each.mayClearFrom, at('mayClearFrom'));
+    return {
+      id: each.id ?? idFor(`${each.kind}-${each.place}`),
+      kind: each.kind,
+      place: each.place,
+      placeNumber: each.number,
+      count: plantsOf(reading, each.count, at('count')),
+      sown,
+      planted,
+      groundM2: each.groundM2,
+      mayClearFrom: clear?.fromDay ?? null,
+      note: each.note,
+      plantInto: each.plantInto,
+    };
+  });
+}
+
+export function readStock(written: WrittenGarden, reading: Reading): readonly StockEntry[] {
+  const idFor = idMaker(written.stock.map((each) => each.id));
+  return written.stock.map((each, index) => ({
+    id: each.id ?? idFor(`${each.kind}-${each.store}`),
+    kind: each.kind,
+    amountG: weightOf(reading, each.amount, each.kind, ['stock', index, 'amount']),
+    store: each.store,
+    since: pastTime(reading, each.since, ['stock', index, 'since']),
+    note: each.note,
+  }));
+}
+
+export const readSeeds = (written: WrittenGarden, reading: Reading): readonly SeedEntry[] =>
+  written.seeds.map(({ kind, seeds, packed }, index) => ({
+    kind,
+    seedsCount: Math.round(plantsOf(reading, seeds, ['seeds', index, 'seeds']).middle),
+    packedYear: packed,
+  }));
+
+type WrittenWish = WrittenGarden['wishes'][number];
+
+function firmWish(wish: WrittenWish, id: string, path: FilePath, reading: Reading): Wish[] {
+  for (const key of ['place', 'plants'] as const) {
+    if (wish[key] === undefined) reading.report('value-missing', [...path, key], { key });
+  }
+  const sow = nextTime(reading, wish.sow ?? '', [...path, 'sow']);
+  if (sow === null || wish.place === undefined || wish.plants === undefined) return [];
+  if (sow.fromDay !== sow.toDay) {
+    reading.report('date-not-exact', [...path, 'sow'], { found: shown(wish.sow) });
+    return [];
+  }
+  const { kind, place, plants, route = null } = wish;
+  return [{ wish: 'firm', id, kind, place, sowDay: sow.fromDay, plantsCount: plants, route }];
+}
+
+export function readWishes(written: WrittenGarden, reading: Reading): readonly Wish[] {
+  const idFor = idMaker(written.wishes.map((each) => each.id));
+  return written.wishes.flatMap((wish, index): Wish[] => {
+    const path = ['wishes', index];
+    const said = (['never', 'atLeast', 'atMost', 'sow'] as const).filter((key) => wish[key] !== undefined);
+    const { kind, atLeast, atMost } = wish;
+    const limits = said.length > 0 && said.every((key) => key === 'atLeast' || key === 'atMost');
+    if (!limits && said.length !== 1) {
+      reading.report('wish-unclear', path, { kind, found: said.join(', ') });
+      return [];
+    }
+    if (wish.never) return [{ wish: 'forbid', kind }];
+    if (wish.sow !== undefined) return firmWish(wish, wish.id ?? idFor(`firm-${kind}`), path, reading);
+    const wishes: Wish[] = [];
+    if (atLeast !== undefined) wishes.push({ wish: 'at-least', kind, plantsCount: atLeast });
+    if (atMost !== undefined) wishes.push({ wish: 'at-most', kind, plantsCount: atMost });
+    if (atLeast !== undefined && atMost !== undefined && atLeast > atMost) {
+      reading.report('wishes-disagree', path, { kind, least: atLeast, most: atMost });
+    }
+    return wishes;
+  });
+}

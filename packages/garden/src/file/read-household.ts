@@ -1,0 +1,133 @@
+import type { Household, Person, RoleAppetite } from '../records/garden.ts';
+import {
+  boughtShareByWord,
+  type DefaultAppetite,
+  defaultAppetite,
+  eaterShareByWord,
+  littleShare,
+} from '../tables/appetite-defaults.ts';
+import type { FilePath } from './issue-codes.ts';
+import { nextTime, plantsOf, type Reading } from './reading.ts';
+import type { WrittenAppetite, WrittenHousehold } from './schema-household.ts';
+
+type Written<K extends keyof WrittenHousehold> = WrittenHousehold[K];
+
+function personOf(person: Written<'people'>[number], path: FilePath, reading: Reading): Person {
+  const share = typeof person.eats === 'number' ? person.eats : eaterShareByWord[person.eats];
+  const eaterShare = new Map<string, number>([['other', share]]);
+  for (const role of person.little) eaterShare.set(role, share * littleShare);
+  for (const role of person.dislikes) {
+    if (person.little.includes(role)) reading.report('role-named-twice', [...path, 'dislikes'], { role });
+    eaterShare.set(role, 0);
+  }
+  return { name: person.name, eaterShare: Object.fromEntries(eaterShare) };
+}
+
+const turned = (byMonth: readonly number[], southern: boolean): readonly number[] =>
+  southern ? byMonth.map((_, month) => byMonth[(month + 6) % 12]!) : byMonth;
+
+const seasonOfNorthernMonth = [
+  'winter',
+  'winter',
+  'spring',
+  'spring',
+  'spring',
+  'summer',
+  'summer',
+  'summer',
+  'autumn',
+  'autumn',
+  'autumn',
+  'winter',
+] as const;
+
+/** Seasons that are not named lie between their neighbours. */
+function bySeason(named: Exclude<WrittenAppetite, number | number[]>): readonly number[] | null {
+  const { winter, spring, summer, autumn } = named;
+  const said = [winter, spring, summer, autumn].filter((value) => value !== undefined);
+  if (said.length === 0) return null;
+  const mean = said.reduce((sum, value) => sum + value, 0) / said.length;
+  const [cold, warm] = [winter ?? mean, summer ?? mean];
+  const servings = {
+    winter: cold,
+    summer: warm,
+    spring: spring ?? (cold + warm) / 2,
+    autumn: autumn ?? (cold + warm) / 2,
+  };
+  return seasonOfNorthernMonth.map((season) => servings[season]);
+}
+
+function appetiteOf(
+  role: string,
+  written: WrittenAppetite | undefined,
+  usual: DefaultAppetite | undefined,
+  bought: number | null,
+  southern: boolean,
+): RoleAppetite {
+  const named = typeof written === 'object' && !Array.isArray(written) ? written : null;
+  const plain = named === null ? (written as number | number[] | undefined) : named.perWeek;
+  const seasonal = named === null ? null : bySeason(named);
+  const byMonth =
+    plain === undefined
+      ? turned(seasonal ?? usual?.servingsPerWeekByMonth ?? new Array<number>(12).fill(0), southern)
+      : Array.isArray(plain)
+        ? plain
+        : new Array<number>(12).fill(plain);
+  const boughtShare = bought ?? usual?.boughtShare ?? 0;
+  const usualCover = bought === null ? (usual?.cover ?? 'all') : bought > 0 ? 'some' : 'all';
+  return {
+    role,
+    servingsPerWeekByMonth: byMonth,
+    cover: named?.cover ?? (boughtShare >= 1 ? 'none' : usualCover),
+    boughtShare,
+    sameKindCapPerWeek: named?.noMoreOfOneKind ?? null,
+  };
+}
+
+const entryOf = <T>(entries: Readonly<Record<string, T>>, key: string): T | undefined =>
+  Object.hasOwn(entries, key) ? entries[key] : undefined;
+
+function boughtOf(written: Written<'boughtOnPurpose'>, role: string): number | null {
+  const said = entryOf(written, role);
+  return said === undefined ? null : typeof said === 'number' ? said : boughtShareByWord[said];
+}
+
+function weekAwayOf(written: Written<'weeksAway'>[number], path: FilePath, reading: Reading) {
+  const from = nextTime(reading, written.from, [...path, 'from']);
+  const to = nextTime(reading, written.to, [...path, 'to'], from?.fromDay ?? reading.reference);
+  if (from === null || to === null) return [];
+  if (to.toDay < from.fromDay) {
+    reading.report('dates-reversed', path, { from: written.from, to: written.to });
+    return [];
+  }
+  return [{ fromDay: from.fromDay, toDay: to.toDay }];
+}
+
+export function readHousehold(written: WrittenHousehold, reading: Reading): Household {
+  const at = (...parts: FilePath): FilePath => ['household', ...parts];
+  const usual = new Map(defaultAppetite.map((row) => [row.role, row]));
+  const roles = new Set([
+    ...usual.keys(),
+    ...Object.keys(written.appetite),
+    ...Object.keys(written.boughtOnPurpose),
+  ]);
+  return {
+    name: written.name,
+    people: written.people.map((person, index) => personOf(person, at('people', index), reading)),
+    appetite: [...roles].map((role) =>
+      appetiteOf(
+        role,
+        entryOf(written.appetite, role),
+        usual.get(role),
+        boughtOf(written.boughtOnPurpose, role),
+        reading.southern,
+      ),
+    ),
+    yearly: Object.entries(written.yearly).map(([kind, count]) => ({
+      kind,
+      count: Math.round(plantsOf(reading, count, at('yearly', kind)).middle),
+    })),
+    dislikes: written.dislikes,
+    weeksAway: written.weeksAway.flatMap((away, index) => weekAwayOf(away, at('weeksAway', index), reading)),
+  };
+}

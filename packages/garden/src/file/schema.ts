@@ -1,0 +1,78 @@
+import * as z from 'zod';
+import { writtenCover, writtenKit, writtenPlace, writtenSite, writtenStore } from './schema-ground.ts';
+import { writtenHousehold } from './schema-household.ts';
+import { count, noteText, slug, vagueCount, vagueDay, vagueWeight } from './schema-parts.ts';
+
+/** The garden file as people write it. What its texts mean (vague dates, amounts) is read in the read-* files. */
+export const writtenStanding = z.strictObject({
+  id: slug.optional(),
+  kind: slug,
+  place: slug,
+  number: z
+    .number()
+    .int()
+    .min(1, 'count-negative')
+    .max(500)
+    .nullable()
+    .default(null)
+    .describe('Which of the like places, from 1.'),
+  count: vagueCount,
+  sown: vagueDay.nullable().default(null),
+  planted: vagueDay.nullable().default(null),
+  groundM2: z.number().positive().max(100000).nullable().default(null),
+  mayClearFrom: vagueDay.nullable().default(null),
+  plantInto: slug.nullable().default(null).describe('The place it is raised for.'),
+  note: noteText,
+});
+export type WrittenStanding = z.input<typeof writtenStanding>;
+
+export const writtenStock = z.strictObject({
+  id: slug.optional(),
+  kind: slug,
+  amount: vagueWeight,
+  store: slug,
+  since: vagueDay.nullable().default(null),
+  note: noteText,
+});
+
+export const writtenSeed = z.strictObject({
+  kind: slug,
+  seeds: vagueCount,
+  packed: z.number().int().min(1950).max(2199).nullable().default(null).describe('The year on the packet.'),
+});
+
+export const writtenWish = z.strictObject({
+  kind: slug,
+  never: z.literal(true).optional(),
+  atLeast: count(100000).optional().describe('Plants, in the coming year.'),
+  atMost: count(100000).optional(),
+  sow: vagueDay.optional().describe('A firm sowing: its day, with place and plants.'),
+  id: slug.optional(),
+  place: slug.optional(),
+  plants: count(100000).optional(),
+  route: slug.nullable().optional(),
+});
+export type WrittenWish = z.input<typeof writtenWish>;
+
+export const writtenGarden = z.strictObject({
+  $schema: z.string().optional(),
+  schemaVersion: z.literal(1).default(1),
+  invented: z.boolean().default(false).describe('Everything in this file is made up.'),
+  planFrom: z
+    .string()
+    .nullable()
+    .default(null)
+    .describe('Time zero of the plan, an exact day. Left out: today.'),
+  hoursPerWeek: z.number().min(0, 'count-negative').max(500).nullable().default(null),
+  household: writtenHousehold,
+  site: writtenSite,
+  covers: z.array(writtenCover).default([]),
+  places: z.array(writtenPlace).default([]),
+  kit: writtenKit.prefault({}),
+  stores: z.array(writtenStore).default([]),
+  standing: z.array(writtenStanding).default([]),
+  stock: z.array(writtenStock).default([]),
+  seeds: z.array(writtenSeed).default([]),
+  wishes: z.array(writtenWish).default([]),
+});
+export type WrittenGarden = z.output<typeof writtenGarden>;
