@@ -17,7 +17,7 @@ function above(curve: DayCurve, tmin: number, tmax: number, x: number): { excess
   if (tmin >= x) return { excess: (tmax + tmin) / 2 - x, share: 1 };
   if (tmax <= x) return { excess: 0, share: 0 };
   if (curve === 'triangle') {
-    return { excess: (tmax - x) ** 2 / (2 * (tmax - tmin)), share: (tmax - x) / (tmax - tmin) };
+    return { excess: ((tmax - x) * (tmax - x)) / (2 * (tmax - tmin)), share: (tmax - x) / (tmax - tmin) };
   }
   const mean = (tmax + tmin) / 2;
   const half = (tmax - tmin) / 2;

@@ -106,11 +106,7 @@ export function penmanMonteith(input: PenmanMonteithInput): PenmanMonteith {
   };
 }
 
-export const hargreavesEt0Mm = (
-  tmaxC: number,
-  tminC: number,
-  extraterrestrialMJPerM2Day: number,
-): number =>
+export const hargreavesEt0Mm = (tmaxC: number, tminC: number, extraterrestrialMJPerM2Day: number): number =>
   Math.max(
     0,
     0.0023 *

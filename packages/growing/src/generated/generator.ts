@@ -106,14 +106,14 @@ export const generatorTable = Object.freeze({
   }),
   'slow-weeks': numbers({
     'time-constant-days': 22,
-    'tmax-share': 0.13,
+    'tmax-share': 0.14,
     'tmin-share': 0.045,
     'tmax-tmin-correlation': 0.8,
   }),
   'slow-years': numbers({
     'time-constant-days': 130,
-    'tmax-share': 0.014,
-    'tmin-share': 0.032,
+    'tmax-share': 0.017,
+    'tmin-share': 0.034,
     'tmax-tmin-correlation': 0.8,
   }),
   'wet-days': numbers({
