@@ -17,7 +17,6 @@ const packed = (row) => [
 export function groupBySubject(rows) {
   const groups = {};
   for (const row of rows) {
-    if (row.bad) continue;
     groups[row.subject] ??= [];
     groups[row.subject].push(packed(row));
   }
@@ -65,13 +64,15 @@ const idsOf = (rows, sort) => [
   ...new Set(rows.filter((row) => sortOf(row.subject) === sort).map((row) => idOf(row.subject))),
 ];
 
-/** Assembles every kind as the engine will; `engine` = the crops modules of the growing package. */
+/** Assembles every kind as the engine will: whole when nothing is missing and no row in force is bad; `engine` = the crops modules of the growing package. */
 export function checkKinds(rows, rowsBySubject, rules, engine) {
   const problems = [];
   const whole = [];
   const asked = new Set();
+  const bad = new Set(rows.filter((row) => row.bad).map((row) => `${row.subject} ${row.parameter}`));
   for (const id of idsOf(rows, 'kind').sort()) {
     const effective = engine.effectiveRows(rowsBySubject, id);
+    const isSpoilt = [...effective.values()].some((row) => bad.has(`${row.subject} ${row.parameter}`));
     const built = engine.assembleKind(id, effective, rules.parameters.kind);
     for (const pattern of built.asked) asked.add(pattern);
     const at = firstRow(rows, `kind:${id}`);
@@ -79,7 +80,7 @@ export function checkKinds(rows, rowsBySubject, rules, engine) {
       const [what, mend] = sentence(issue);
       problems.push({ ...at, what: `kind:${id}: ${what}`, mend });
     }
-    if (built.issues.length === 0) whole.push(id);
+    if (built.issues.length === 0 && !isSpoilt) whole.push(id);
   }
   return { problems, whole, asked };
 }

@@ -22,6 +22,10 @@ export function checkTables({ rows, rules, sources, namedElsewhere, engine }) {
   const whole = new Set(kinds.whole);
   const left = Object.keys(rowsBySubject).filter((s) => sortOf(s) === 'kind' && !whole.has(s.slice(5)));
   for (const subject of left) delete rowsBySubject[subject];
+  for (const row of rows.filter((r) => r.bad)) {
+    const kept = rowsBySubject[row.subject]?.filter(([parameter]) => parameter !== row.parameter);
+    if (kept !== undefined) rowsBySubject[row.subject] = kept;
+  }
   problems.push(...checkNames(rows, rules), ...unreadParameters(rules, asked));
   return {
     problems,

@@ -13,6 +13,17 @@ export interface AssembledKind {
   readonly asked: ReadonlySet<string>;
 }
 
+function complainOfDisorder(kind: CropType, read: TableReader): void {
+  const { startsAs, emergenceBaseC, emergenceOptimumC, emergenceCeilingC } = kind;
+  const emergesInOrder = emergenceBaseC < emergenceOptimumC && emergenceOptimumC <= emergenceCeilingC;
+  if (startsAs === 'seed' && !emergesInOrder)
+    read.complain('table.temperatures-disordered', 'emergence-optimum-c');
+  if (kind.growthBaseC >= kind.growthOptimumC)
+    read.complain('table.temperatures-disordered', 'growth-optimum-c');
+  if (kind.frostHardenedC > kind.frostSoftC)
+    read.complain('table.temperatures-disordered', 'frost-hardened-c');
+}
+
 /** Builds a kind from its effective rows (kind over crop over family over `*`). */
 export function assembleKind(
   id: string,
@@ -68,13 +79,6 @@ export function assembleKind(
     pickMinutesPerKg: read.number('pick-minutes-per-kg'),
     smallestBatchM2: read.number('smallest-batch-m2'),
   };
-  const { startsAs, emergenceBaseC, emergenceOptimumC, emergenceCeilingC } = kind;
-  const disordered = emergenceBaseC >= emergenceOptimumC || emergenceOptimumC > emergenceCeilingC;
-  if (startsAs === 'seed' && disordered)
-    read.complain('table.temperatures-disordered', 'emergence-optimum-c');
-  if (kind.growthBaseC >= kind.growthOptimumC)
-    read.complain('table.temperatures-disordered', 'growth-optimum-c');
-  if (kind.frostHardenedC > kind.frostSoftC)
-    read.complain('table.temperatures-disordered', 'frost-hardened-c');
+  if (read.issues.length === 0) complainOfDisorder(kind, read);
   return { kind, issues: read.issues, asked: read.asked };
 }
