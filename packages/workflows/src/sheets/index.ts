@@ -1,0 +1,17 @@
+export * from './dark-months.ts';
+export * from './fridge-page.ts';
+export * from './month-sheet.ts';
+export * from './print-fridge.ts';
+export type * from './printable.ts';
+export * from './render/csv.ts';
+export * from './render/html.ts';
+export * from './render/ics.ts';
+export * from './render/text.ts';
+export * from './render/year-svg.ts';
+export * from './render/year-text.ts';
+export * from './seed-sheet.ts';
+export * from './sheet-days.ts';
+export * from './sheet-head.ts';
+export * from './to-printable.ts';
+export type * from './words.ts';
+export * from './year-picture.ts';

@@ -1,0 +1,150 @@
+import type { Day } from '@twelvemonth/basis';
+import type { SeedListLine } from '../report/forecast-report.ts';
+import type { PlanReport, ReportJob, ReportSowing } from '../report/plan-report.ts';
+import { lineOf, type MonthLine } from './month-line.ts';
+import { type CalendarMonth, dayOf, dayOrNull, daysOfMonthWeeks, mondayBefore } from './sheet-days.ts';
+import { headOf, type SheetHead } from './sheet-head.ts';
+
+export type { EatenPart, LineAmount, MonthLine } from './month-line.ts';
+
+export interface MonthJob {
+  readonly day: Day;
+  readonly code: ReportJob['code'];
+  readonly area: string;
+  readonly number: number | null;
+  readonly sowing: string | null;
+  readonly kindName: string;
+  readonly placeName: string;
+  readonly count: number;
+}
+
+export interface MonthOrder {
+  readonly kind: string;
+  readonly kindName: string;
+  readonly startsAs: string;
+  readonly packets: number;
+  readonly packetCount: number;
+  readonly needCount: number;
+  readonly orderBy: Day;
+}
+
+export type Caution = 'green-potatoes' | 'raw-beans' | 'nitrate-leaves' | 'compost-dust' | 'spray-label';
+
+export interface MonthArea {
+  readonly area: string;
+  /** Not done and due before today: first on the sheet. */
+  readonly late: readonly MonthLine[];
+  readonly weeks: readonly { readonly monday: Day; readonly lines: readonly MonthLine[] }[];
+  readonly jobs: readonly MonthJob[];
+}
+
+export interface MonthSheet {
+  readonly head: SheetHead;
+  readonly month: CalendarMonth;
+  readonly areas: readonly MonthArea[];
+  readonly orders: readonly MonthOrder[];
+  readonly cautions: readonly Caution[];
+}
+
+export interface MonthRequest {
+  readonly month: CalendarMonth;
+  readonly today: Day;
+  readonly seeds: readonly SeedListLine[];
+}
+
+function linesOf(report: PlanReport): MonthLine[] {
+  const sowingById = new Map(report.sowings.map((s) => [s.id, s]));
+  return report.sowings.flatMap((sowing) => {
+    const lines: MonthLine[] = [];
+    const begins: MonthLine['act'] = sowing.routeId === 'planted' ? 'plant' : 'sow';
+    if (sowing.state !== 'done') lines.push(lineOf(sowing, begins, dayOf(sowing.sow), sowingById));
+    const plantOut = dayOrNull(sowing.plantOut?.p50 ?? null);
+    if (plantOut !== null) lines.push(lineOf(sowing, 'plant-out', plantOut, sowingById));
+    return lines;
+  });
+}
+
+function cautionsOf(roles: ReadonlySet<string>, darkRoles: ReadonlySet<string>, sows: boolean): Caution[] {
+  const cautions: Caution[] = [];
+  if (roles.has('potatoes')) cautions.push('green-potatoes');
+  if (roles.has('beans-peas')) cautions.push('raw-beans');
+  if (darkRoles.has('salad-leaves') || darkRoles.has('cooked-greens')) cautions.push('nitrate-leaves');
+  if (sows) cautions.push('compost-dust');
+  cautions.push('spray-label');
+  return cautions;
+}
+
+function jobsOf(report: PlanReport, from: Day, to: Day): MonthJob[] {
+  const numberById = new Map(report.sowings.map((s) => [s.id, s.number]));
+  return report.jobs
+    .filter((job) => job.code !== 'plant-out' && job.code !== 'order')
+    .map((job) => ({
+      ...job,
+      day: dayOf(job.day),
+      number: job.sowing === null ? null : (numberById.get(job.sowing) ?? null),
+    }))
+    .filter((job) => job.day >= from && job.day <= to)
+    .sort((a, b) => a.day - b.day || a.code.localeCompare(b.code) || (a.number ?? 0) - (b.number ?? 0));
+}
+
+function ordersOf(seeds: readonly SeedListLine[], from: Day, to: Day, first: boolean): MonthOrder[] {
+  return seeds
+    .map((s) => ({
+      kind: s.kind,
+      kindName: s.kindName,
+      startsAs: s.startsAs,
+      packets: s.packets,
+      packetCount: s.packetCount,
+      needCount: s.needCount,
+      orderBy: dayOf(s.orderBy),
+    }))
+    .filter((o) => o.packets > 0 && o.orderBy <= to && (first || o.orderBy >= from))
+    .sort((a, b) => a.orderBy - b.orderBy || a.kindName.localeCompare(b.kindName));
+}
+
+/** The month's sheet. What lies before today and is not done waits on top of the sheet that holds today. */
+export function monthSheetOf(report: PlanReport, request: MonthRequest): MonthSheet {
+  const { from, to } = daysOfMonthWeeks(request.month);
+  const thisMonth = request.today >= from && request.today <= to;
+  const current = mondayBefore(request.today);
+  const isLate = (line: MonthLine): boolean =>
+    thisMonth && line.monday < current && line.state !== 'done' && line.day < request.today;
+  const inWeeks = (line: MonthLine): boolean =>
+    line.monday >= from && line.monday <= to && (!thisMonth || line.monday >= current);
+  const lines = linesOf(report).sort((a, b) => a.day - b.day || a.number - b.number);
+  const jobs = jobsOf(report, thisMonth ? current : from, to);
+  const late = lines.filter(isLate);
+  const ahead = lines.filter(inWeeks);
+
+  const areaNames = [...new Set([...late, ...ahead, ...jobs].map((x) => x.area))];
+  areaNames.sort((a, b) => Number(b === 'home') - Number(a === 'home') || a.localeCompare(b));
+  const areas = areaNames.map((area): MonthArea => {
+    const own = ahead.filter((line) => line.area === area);
+    const mondays = [...new Set(own.map((line) => line.monday))].sort((a, b) => a - b);
+    return {
+      area,
+      late: late.filter((line) => line.area === area),
+      weeks: mondays.map((monday) => ({ monday, lines: own.filter((line) => line.monday === monday) })),
+      jobs: jobs.filter((job) => job.area === area),
+    };
+  });
+
+  const head = headOf(report, request.today);
+  const shown = new Set([...late, ...ahead].map((line) => line.sowing));
+  const sowings = report.sowings.filter((s) => shown.has(s.id));
+  const dark = (s: ReportSowing): string[] =>
+    s.reason.feeds
+      .filter((f) => head.standstill.some((w) => dayOf(f.from) <= w.to && dayOf(f.to) >= w.from))
+      .map((f) => f.role);
+  return {
+    head,
+    month: request.month,
+    areas,
+    orders: ordersOf(request.seeds, from, to, thisMonth),
+    cautions: cautionsOf(
+      new Set(sowings.flatMap((s) => s.harvests.map((h) => h.role))),
+      new Set(sowings.flatMap(dark)),
+      [...late, ...ahead].some((line) => line.act === 'sow' && line.route !== 'direct'),
+    ),
+  };
+}

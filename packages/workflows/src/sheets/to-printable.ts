@@ -1,0 +1,200 @@
+import type { DarkMonthsPage } from './dark-months.ts';
+import type { MonthLine, MonthSheet } from './month-sheet.ts';
+import type { Printable, PrintColumn, PrintRow, PrintSection } from './printable.ts';
+import type { SeedSheet } from './seed-sheet.ts';
+import type { SheetWords } from './words.ts';
+
+const column = (title: string, role: PrintColumn['role'], width: number, label = ''): PrintColumn => ({
+  title,
+  role,
+  width,
+  label,
+});
+
+const listSection = (
+  heading: string,
+  items: readonly string[],
+  columns: 1 | 2 | 3,
+  tick: boolean,
+): PrintSection => ({
+  heading,
+  note: null,
+  opens: false,
+  block: { kind: 'list', tick, columns, items: items.map((text) => ({ text, state: 'plain' })) },
+});
+
+export function printMonth(sheet: MonthSheet, words: SheetWords): Printable {
+  const w = words.month;
+  const columns = [
+    column(w.columns.number, 'number', 4),
+    column(w.columns.what, 'what', 14),
+    column(w.columns.amount, 'amount', 11),
+    column(w.columns.how, 'detail', 11),
+    column(w.columns.where, 'detail', 16),
+    column(w.columns.eaten, 'detail', 14, w.labels.eaten),
+    column(w.columns.lastSafe, 'detail', 10, w.labels.lastSafe),
+    column(w.columns.mind, 'detail', 11, w.labels.mind),
+    column(w.columns.did, 'blank', 9),
+  ];
+  const row = (line: MonthLine, late: boolean): PrintRow => ({
+    state: late ? 'late' : line.state,
+    cells: [
+      String(line.number),
+      w.what(line),
+      w.amount(line),
+      w.how(line),
+      w.where(line),
+      w.eaten(line),
+      w.lastSafe(line),
+      w.mind(line),
+      '',
+    ],
+  });
+  const sections = sheet.areas.flatMap((area): PrintSection[] => {
+    const groups = area.weeks.map((week) => ({
+      heading: words.dates.week(week.monday),
+      rows: week.lines.map((line) => row(line, false)),
+    }));
+    if (area.late.length > 0)
+      groups.unshift({ heading: w.lateHeading, rows: area.late.map((line) => row(line, true)) });
+    const jobs = area.jobs.map((job) => w.job(job));
+    return [
+      {
+        heading: w.areaHeading(area.area, sheet),
+        note: groups.length === 0 ? w.nothing : null,
+        opens: true,
+        block: groups.length === 0 ? null : { kind: 'table', layout: 'lines', tick: true, columns, groups },
+      },
+      ...(jobs.length === 0 ? [] : [listSection(w.jobsHeading, jobs, 3, true)]),
+    ];
+  });
+  if (sheet.areas.length === 0) sections.push({ heading: '', note: w.nothing, opens: false, block: null });
+  if (sheet.orders.length > 0) {
+    const orders = sheet.orders.map((order) => w.order(order));
+    sections.push(listSection(w.ordersHeading, orders, 3, true));
+  }
+  return {
+    language: words.language,
+    orientation: 'landscape',
+    title: w.title(sheet),
+    aside: words.aside(sheet.head),
+    intro: w.intro(sheet),
+    sections,
+    foot: [sheet.cautions.map((c) => w.caution(c)).join(' '), words.foot(sheet.head)],
+  };
+}
+
+export function printDarkMonths(page: DarkMonthsPage, words: SheetWords): Printable {
+  const w = words.dark;
+  const columns = [
+    column(w.columns.number, 'number', 4),
+    column(w.columns.what, 'what', 15),
+    column(w.columns.count, 'amount', 9),
+    column(w.columns.comesOut, 'detail', 18, w.labels.comesOut),
+    column(w.columns.sownBy, 'detail', 16, w.labels.sownBy),
+    column(w.columns.feeds, 'detail', 20, w.labels.feeds),
+    column(w.columns.fortnight, 'detail', 10, w.labels.fortnight),
+    column(w.columns.did, 'blank', 8),
+  ];
+  const groups = page.places.map((place) => ({
+    heading: w.placeHeading(place.placeName),
+    rows: place.lines.map(
+      (line): PrintRow => ({
+        state: line.state,
+        cells: [
+          String(line.number),
+          w.what(line),
+          w.count(line),
+          w.comesOut(line),
+          w.sownBy(line),
+          w.feeds(line, page),
+          w.fortnight(line),
+          '',
+        ],
+      }),
+    ),
+  }));
+  const sections: PrintSection[] = [];
+  if (groups.length > 0)
+    sections.push({
+      heading: '',
+      note: null,
+      opens: false,
+      block: { kind: 'table', layout: 'lines', tick: true, columns, groups },
+    });
+  sections.push(
+    listSection(
+      w.totalsHeading,
+      page.totals.map((t) => w.total(t)),
+      2,
+      false,
+    ),
+  );
+  if (page.lean.length > 0)
+    sections.push(
+      listSection(
+        w.leanHeading,
+        page.lean.map((l) => w.lean(l)),
+        2,
+        false,
+      ),
+    );
+  return {
+    language: words.language,
+    orientation: 'landscape',
+    title: w.title(page),
+    aside: words.aside(page.head),
+    intro: w.intro(page),
+    sections,
+    foot: [words.foot(page.head)],
+  };
+}
+
+export function printSeeds(sheet: SeedSheet, words: SheetWords): Printable {
+  const w = words.seeds;
+  const rows = sheet.lines.map(
+    (line): PrintRow => ({
+      state: line.packets > 0 ? 'firm' : 'plain',
+      cells: [
+        line.kindName,
+        w.need(line),
+        String(Math.round(line.inTinCount)),
+        w.buy(line),
+        line.packets > 0 ? words.dates.day(line.orderBy) : '',
+        words.dates.day(line.firstUse),
+      ],
+    }),
+  );
+  return {
+    language: words.language,
+    orientation: 'portrait',
+    title: w.title(sheet),
+    aside: words.aside(sheet.head),
+    intro: w.intro(sheet),
+    sections: [
+      {
+        heading: '',
+        note: rows.length === 0 ? w.nothing : null,
+        opens: false,
+        block:
+          rows.length === 0
+            ? null
+            : {
+                kind: 'table',
+                layout: 'grid',
+                tick: true,
+                columns: [
+                  column(w.columns.what, 'what', 30),
+                  column(w.columns.need, 'figure', 14),
+                  column(w.columns.inTin, 'figure', 12),
+                  column(w.columns.buy, 'figure', 20),
+                  column(w.columns.orderBy, 'figure', 12),
+                  column(w.columns.firstUse, 'figure', 12),
+                ],
+                groups: [{ heading: '', rows }],
+              },
+      },
+    ],
+    foot: [words.foot(sheet.head)],
+  };
+}
