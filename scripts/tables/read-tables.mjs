@@ -3,15 +3,15 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 
-export const tablesFolder = 'packages/growing/tables';
+export const usualFolder = 'packages/growing/tables';
 export const header = 'subject,parameter,value,low,high,unit,source,locator,basis,valid_for,note'.split(',');
 
 // These hold rows of the catalogue; other CSV files here are compiled by their own models, only their sources count.
 const catalogueFile = /^(kinds-[a-z]+|defaults|roles|hazards|families|calendar)\.csv$/;
 
-const readJson = (file) => JSON.parse(readFileSync(join(tablesFolder, file), 'utf8'));
+const readJson = (folder, file) => JSON.parse(readFileSync(join(folder, file), 'utf8'));
 
-export const readParameters = () => readJson('parameters.json');
+export const readParameters = (folder) => readJson(folder, 'parameters.json');
 
 /** Rows as `{file, line, cells}`, and what made a line unreadable. */
 export function readCsv(text, file) {
@@ -68,12 +68,12 @@ export function asTableRows({ rows: [top, ...rows], problems }, file) {
   return { rows: good, problems: bad };
 }
 
-export function readCatalogueTables() {
+export function readCatalogueTables(folder) {
   const rows = [];
   const problems = [];
-  const files = readdirSync(tablesFolder).filter((file) => catalogueFile.test(file));
+  const files = readdirSync(folder).filter((file) => catalogueFile.test(file));
   for (const file of files.sort()) {
-    const read = asTableRows(readCsv(readFileSync(join(tablesFolder, file), 'utf8'), file), file);
+    const read = asTableRows(readCsv(readFileSync(join(folder, file), 'utf8'), file), file);
     rows.push(...read.rows);
     problems.push(...read.problems);
   }
@@ -81,11 +81,11 @@ export function readCatalogueTables() {
 }
 
 /** Every source id that a table outside the catalogue names in a column called `source`. */
-export function sourcesNamedElsewhere() {
+export function sourcesNamedElsewhere(folder) {
   const named = new Set();
-  for (const file of readdirSync(tablesFolder)) {
+  for (const file of readdirSync(folder)) {
     if (!file.endsWith('.csv') || catalogueFile.test(file)) continue;
-    const [top, ...rows] = readCsv(readFileSync(join(tablesFolder, file), 'utf8'), file).rows;
+    const [top, ...rows] = readCsv(readFileSync(join(folder, file), 'utf8'), file).rows;
     const columns = (top?.cells ?? []).flatMap((name, i) => (/source/.test(name) ? [i] : []));
     for (const { cells } of rows) for (const i of columns) named.add(cells[i]?.trim() ?? '');
   }
@@ -113,7 +113,7 @@ export function mergeSources(filesWithContent) {
   return { sources, problems };
 }
 
-export function readSources() {
-  const files = readdirSync(tablesFolder).filter((file) => /^sources(-[a-z]+)?\.json$/.test(file));
-  return mergeSources(files.sort().map((file) => [file, readJson(file)]));
+export function readSources(folder) {
+  const files = readdirSync(folder).filter((file) => /^sources(-[a-z]+)?\.json$/.test(file));
+  return mergeSources(files.sort().map((file) => [file, readJson(folder, file)]));
 }
