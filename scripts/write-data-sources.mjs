@@ -63,7 +63,7 @@ function judgedTable() {
     const name = row.parameter
       .replace(/^harvest\.[a-z-]+\.(store\.[a-z-]+\.)?/, 'harvest: ')
       .replace(/^(servings-per-week)\.[a-z]{3}$/, '$1')
-      .replace(/^(stands-in-for)\.[a-z-]+/, '$1');
+      .replace(/^(replaced-by)\.[a-z-]+/, '$1');
     const group = groups.get(name) ?? { count: 0, reason: row.note };
     group.count += 1;
     groups.set(name, group);

@@ -30,10 +30,10 @@ export function assembleRole(id: string, read: TableReader): RoleRow {
     servingG: read.number('serving-g'),
     weight: read.number('weight'),
     servingsPerWeekByMonth: months.map((month) => read.number(`servings-per-week.${month}`)),
-    substitutes: read.namesUnder('stands-in-for.').map((role) => ({
+    substitutes: read.namesUnder('replaced-by.').map((role) => ({
       role: role as KitchenRole,
-      exchange: read.number(`stands-in-for.${role}.exchange`),
-      mostShare: read.number(`stands-in-for.${role}.most-share`),
+      exchange: read.number(`replaced-by.${role}.exchange`),
+      mostShare: read.number(`replaced-by.${role}.most-share`),
     })),
   };
 }

@@ -53,7 +53,7 @@ test('the plate holds 21 servings in every month, seasonings apart', () => {
   expect(roots[0]!).toBeGreaterThan(roots[5]!);
 });
 
-test('no role stands in for itself, and potato servings are heavier than leaf servings', () => {
+test('no role replaces itself, and potato servings are heavier than leaf servings', () => {
   for (const role of allRoles())
     for (const other of role.substitutes) {
       expect(other.role).not.toBe(role.id);
