@@ -67,8 +67,8 @@ export function valueWithKnownKeys(
     const known: { keys: readonly string[] | null } = { keys: null };
     const member = memberSchema(schema, key, known);
     if (entries.has(key)) report('key-twice', keyPath, { key: key.slice(0, 60) });
-    if (member === null && known.keys !== null) {
-      const unused = known.keys.filter((each) => !entries.has(each));
+    if ((member === null && known.keys !== null) || key === '__proto__') {
+      const unused = (known.keys ?? []).filter((each) => !entries.has(each));
       report('key-unknown', keyPath, { key: key.slice(0, 60), nearest: nearestOf(key, unused) });
       continue;
     }

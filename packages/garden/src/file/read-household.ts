@@ -41,20 +41,37 @@ const seasonOfNorthernMonth = [
   'winter',
 ] as const;
 
-/** Seasons that are not named lie between their neighbours. */
-function bySeason(named: Exclude<WrittenAppetite, number | number[]>): readonly number[] | null {
+const meanOver = (byMonth: readonly number[], months: readonly number[]): number =>
+  months.reduce((sum, month) => sum + byMonth[month]!, 0) / months.length;
+const winterMonths = [11, 0, 1];
+const summerMonths = [5, 6, 7];
+
+/**
+ * Twelve northern months from named seasons. Between a named winter and summer the usual appetite's curve is
+ * followed, so that "courgettes, 3 in summer, 0 in winter" does not mean some in March.
+ */
+function bySeason(
+  named: Exclude<WrittenAppetite, number | number[]>,
+  usual: readonly number[] | undefined,
+): readonly number[] | null {
   const { winter, spring, summer, autumn } = named;
   const said = [winter, spring, summer, autumn].filter((value) => value !== undefined);
   if (said.length === 0) return null;
   const mean = said.reduce((sum, value) => sum + value, 0) / said.length;
   const [cold, warm] = [winter ?? mean, summer ?? mean];
-  const servings = {
-    winter: cold,
-    summer: warm,
-    spring: spring ?? (cold + warm) / 2,
-    autumn: autumn ?? (cold + warm) / 2,
-  };
-  return seasonOfNorthernMonth.map((season) => servings[season]);
+  const [usualCold, usualWarm] =
+    usual === undefined ? [0, 0] : [meanOver(usual, winterMonths), meanOver(usual, summerMonths)];
+  return seasonOfNorthernMonth.map((season, month) => {
+    if (season === 'winter') return cold;
+    if (season === 'summer') return warm;
+    const exact = season === 'spring' ? spring : autumn;
+    if (exact !== undefined) return exact;
+    const turn =
+      usual === undefined || usualWarm === usualCold
+        ? 0.5
+        : (usual[month]! - usualCold) / (usualWarm - usualCold);
+    return cold + (warm - cold) * Math.min(1, Math.max(0, turn));
+  });
 }
 
 function appetiteOf(
@@ -66,7 +83,7 @@ function appetiteOf(
 ): RoleAppetite {
   const named = typeof written === 'object' && !Array.isArray(written) ? written : null;
   const plain = named === null ? (written as number | number[] | undefined) : named.perWeek;
-  const seasonal = named === null ? null : bySeason(named);
+  const seasonal = named === null ? null : bySeason(named, usual?.servingsPerWeekByMonth);
   const byMonth =
     plain === undefined
       ? turned(seasonal ?? usual?.servingsPerWeekByMonth ?? new Array<number>(12).fill(0), southern)

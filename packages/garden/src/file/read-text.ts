@@ -2,6 +2,7 @@ import type { Issue } from '@twelvemonth/basis';
 import {
   createScanner,
   findNodeAtLocation,
+  getNodeValue,
   type Node,
   type ParseError,
   parseTree,
@@ -17,6 +18,8 @@ export const deepestNesting = 50;
 
 export interface ReadText {
   readonly root: Node;
+  /** The plain values of a top-level list; empty when there is none. */
+  readonly plainList: (key: string) => readonly unknown[];
   /** "line 12: places[3].lengthM", for the nearest thing that is in the file. */
   readonly where: (path: FilePath) => string;
 }
@@ -100,5 +103,9 @@ export function readText(written: string): ReadText | RefusedText {
     }
     return pathText(path);
   };
-  return { root, where };
+  const plainList = (key: string): readonly unknown[] => {
+    const list = findNodeAtLocation(root, [key]);
+    return list?.type === 'array' ? (list.children ?? []).map((each) => getNodeValue(each) as unknown) : [];
+  };
+  return { root, plainList, where };
 }

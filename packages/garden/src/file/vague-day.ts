@@ -3,7 +3,6 @@ import {
   civilFromDay,
   type Day,
   dayFromCivil,
-  dayFromIso,
   daysInMonth,
   done,
   type Outcome,
@@ -164,8 +163,30 @@ function splitRange(text: string): readonly [string, string] | null {
   const match = /^(?:between |from )?(.+?)(?: to | until | till | or | and | [-–] )(.+)$/.exec(text);
   if (match === null) return null;
   const [, first = '', second = ''] = match;
-  if (!Object.hasOwn(partOfWord, first)) return [first, second];
-  return [`${first} ${second.replace(partPattern, '')}`, second];
+  if (!Object.hasOwn(partOfWord, first)) return [tidy(first), tidy(second)];
+  return [`${first} ${tidy(second).replace(partPattern, '')}`, tidy(second)];
+}
+
+/** The latest such time that begins by the end of `end`. */
+function startBefore(first: Said, end: VagueDay, frame: DayFrame): VagueDay | null {
+  return placeInTime(first, { ...frame, reference: end.toDay, direction: 'past' });
+}
+
+/** Two ends as one time, so that "March to May" said in April is this year's. */
+function joined(first: Said, second: Said, frame: DayFrame): Said | null {
+  const join = (end: VagueDay | null): VagueDay | null => {
+    const start = end === null ? null : startBefore(first, end, frame);
+    return end === null || start === null || start.fromDay > end.toDay
+      ? null
+      : { fromDay: start.fromDay, toDay: end.toDay };
+  };
+  if (second.kind === 'yearly' && first.kind === 'yearly') {
+    return { kind: 'yearly', inYear: (year) => join(second.inYear(year)) };
+  }
+  const after: DayFrame =
+    first.kind === 'fixed' ? { ...frame, reference: first.time.fromDay, direction: 'next' } : frame;
+  const time = join(second.kind === 'fixed' ? second.time : placeInTime(second, after));
+  return time === null ? null : { kind: 'fixed', time };
 }
 
 const filler =
@@ -182,21 +203,11 @@ export function readVagueDay(text: string, frame: DayFrame): Outcome<VagueDay, V
   if (text.length > 80) return cannot('date-not-understood');
   const whole = tidy(text);
   const range = splitRange(whole);
-  if (range === null) {
-    const one = readOne(whole, frame);
-    if (typeof one === 'string') return cannot(one);
-    const time = placeInTime(one, frame);
-    return time === null ? cannot('date-impossible') : done(time);
-  }
-  const [first, second] = [readOne(tidy(range[0]), frame), readOne(tidy(range[1]), frame)];
+  const first = readOne(range === null ? whole : range[0], frame);
   if (typeof first === 'string') return cannot(first);
+  const second = range === null ? null : readOne(range[1], frame);
   if (typeof second === 'string') return cannot(second);
-  const end = placeInTime(second, frame);
-  if (end === null) return cannot('date-impossible');
-  const start = placeInTime(first, { ...frame, reference: end.toDay, direction: 'past' });
-  if (start === null || start.fromDay > end.toDay) return cannot('date-impossible');
-  return done({ fromDay: start.fromDay, toDay: end.toDay });
+  const meant = second === null ? first : joined(first, second, frame);
+  const time = meant === null ? null : placeInTime(meant, frame);
+  return time === null ? cannot('date-impossible') : done(time);
 }
-
-/** The exact day of a text, or null when it names a longer time or none. */
-export const readExactDay = (text: string): Day | null => dayFromIso(text.trim());
