@@ -75,20 +75,22 @@ export function fastAutoregression(correlation: number, warmth: number): Autoreg
   const summer = generatorTable['summer-correlations'];
   const row = (name: keyof typeof winter): number => mix(winter[name], summer[name], warmth);
   const maritime = spreadFor(0, warmth).correlation;
-  const closer = Math.min(1.35, correlation / maritime);
-  const m0 = [1, correlation, row('m0-tmax-sun'), 0, 1, row('m0-tmin-sun'), 0, 0, 1];
-  m0[3] = m0[1]!;
-  m0[6] = m0[2]!;
-  m0[7] = m0[5]!;
+  // Inland nights follow the days more closely, and sun then tells them apart less: both shrink together, as in the
+  // published United States matrices, which also keeps the innovations positive definite.
+  const closer = Math.min(1.3, correlation / maritime);
+  const apart = 1 - Math.max(0, (correlation - maritime) / (1 - maritime));
+  const tmaxSun = row('m0-tmax-sun') * apart;
+  const tminSun = row('m0-tmin-sun') * apart;
+  const m0 = [1, correlation, tmaxSun, correlation, 1, tminSun, tmaxSun, tminSun, 1];
   const m1 = [
     row('m1-tmax-tmax'),
     row('m1-tmax-tmin') * closer,
-    row('m1-tmax-sun'),
-    row('m1-tmin-tmax') * closer,
+    row('m1-tmax-sun') * apart,
+    Math.min(row('m1-tmin-tmax') * closer, row('m1-tmax-tmax')),
     row('m1-tmin-tmin'),
-    row('m1-tmin-sun'),
-    row('m1-sun-tmax'),
-    row('m1-sun-tmin'),
+    row('m1-tmin-sun') * apart,
+    row('m1-sun-tmax') * apart,
+    row('m1-sun-tmin') * apart,
     row('m1-sun-sun'),
   ];
   const weights = [fastWeight.tmax, fastWeight.tmin, 1];

@@ -104,6 +104,9 @@ export const coversTable = Object.freeze({
     'compost-c': 21,
     'light-share': 0.2,
   }),
+  'day-heat': numbers({
+    'peak-over-mean': 1.3,
+  }),
   'winter-sun': numbers({
     'hidden-below-deg': 25,
     'ramp-deg': 6,
@@ -153,5 +156,6 @@ export const coversTable = Object.freeze({
     'loss-from-mean-c': 8,
     'loss-full-mean-c': 18.5,
     'loss-per-day': 0.45,
+    'drift-per-day': 0.1,
   }),
 });

@@ -1,0 +1,34 @@
+/**
+ * How hardened against frost plants are, 0 soft to 1 fully: cold of the last week draws it up (Tamura 2002: follows the
+ * seven-day mean minimum, strongly below 2–4 °C), and it comes in days and goes in hours (Fennell & Li: most by the
+ * third day at 5/2 °C, 3–5 °C of hardiness lost in one day at 20/17 °C).
+ *
+ *   target = 1 / (1 + exp((m7 − half)/slope))     gain: h += g (target − h)
+ *   in warmth: h −= l · warmth · h        week growing milder but cool: h drifts to the target
+ *
+ * m7 mean minimum of the last seven days, °C · warmth 0–1 as the daily mean goes from 8 to 18.5 °C
+ */
+import { coversTable } from '../generated/covers.ts';
+
+export function hardenedShares(tmaxC: ArrayLike<number>, tminC: ArrayLike<number>): Float64Array {
+  const row = coversTable.hardening;
+  const shares = new Float64Array(tminC.length);
+  let hardened = Number.NaN;
+  let minimumSum = 0;
+  for (let i = 0; i < shares.length; i++) {
+    minimumSum += tminC[i]! - (i >= 7 ? tminC[i - 7]! : 0);
+    const weekMinimumC = minimumSum / Math.min(7, i + 1);
+    const target = 1 / (1 + Math.exp((weekMinimumC - row['half-at-minimum-c']) / row['slope-c']));
+    const meanC = (tmaxC[i]! + tminC[i]!) / 2;
+    const warmth = Math.min(
+      1,
+      Math.max(0, (meanC - row['loss-from-mean-c']) / (row['loss-full-mean-c'] - row['loss-from-mean-c'])),
+    );
+    if (Number.isNaN(hardened)) hardened = target;
+    else if (target > hardened && warmth === 0) hardened += row['gain-per-day'] * (target - hardened);
+    else if (target < hardened) hardened += row['drift-per-day'] * (target - hardened);
+    hardened -= row['loss-per-day'] * warmth * hardened;
+    shares[i] = hardened;
+  }
+  return shares;
+}
