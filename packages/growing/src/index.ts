@@ -1,1 +1,5 @@
-export {};
+export * from './climate/index.ts';
+export * from './crops/index.ts';
+export * from './forecast/index.ts';
+export * from './growth/index.ts';
+export * from './places/index.ts';

@@ -1,0 +1,75 @@
+import type { Day, Week } from '@twelvemonth/basis';
+import type { CropType, KitchenRole, RouteId, StoreId } from '../crops/crop-type.ts';
+
+/** A stage of raising on a bench, with the key of its exposure (see ForecastContext). */
+export interface RaisingStage {
+  readonly stage: 'mat' | 'sill' | 'bench' | 'frame';
+  readonly exposure: string;
+}
+
+/** One sowing as the engine needs it: what, when, through which places, until when. */
+export interface SowingPlan {
+  readonly id: string;
+  readonly kind: CropType;
+  readonly route: RouteId;
+  /** Day of sowing; of planting for sets, cloves, tubers, crowns. `startSpreadDays`: vague dates, uniform around it. */
+  readonly startDay: Day;
+  readonly startSpreadDays: number;
+  /** Benches on the way; empty: straight into the ground (or tray). */
+  readonly stages: readonly RaisingStage[];
+  /** Exposure of the place where it grows. */
+  readonly exposure: string;
+  /** Day from which its ground is free; null: planted out as soon as it is fit. */
+  readonly plantDay: Day | null;
+  /** Planned end: what has not been taken by then is lifted, stored or lost; null: until it ends by itself. */
+  readonly clearDay: Day | null;
+  /** Stations planted (or thinned to). */
+  readonly plantsCount: number;
+  readonly protection: readonly ('mesh' | 'net' | 'fleece')[];
+}
+
+/** Servings that can be eaten between two weeks, both inclusive, from one harvest of one sowing in one member. */
+export interface Lot {
+  readonly source: string;
+  readonly kind: string;
+  readonly role: KitchenRole;
+  readonly fromWeek: Week;
+  readonly toWeek: Week;
+  readonly servings: number;
+  readonly lossPerWeekShare: number;
+  readonly form: 'fresh' | 'standing' | 'store';
+  readonly store: StoreId | null;
+  readonly bolted: boolean;
+}
+
+export interface HarvestRun {
+  readonly id: string;
+  readonly role: KitchenRole;
+  /** NEVER when it does not come; `reason` says why. */
+  readonly firstDay: Day;
+  readonly lastDay: Day;
+  readonly servings: number;
+  readonly reason: HarvestReason | null;
+}
+
+export type HarvestReason =
+  | 'never-emerges'
+  | 'not-ready-in-time'
+  | 'not-ready-before-cleared'
+  | 'ran-to-seed'
+  | 'killed-by-frost'
+  | 'plant-gone';
+
+export interface SowingRun {
+  readonly startDay: Day;
+  readonly emergenceDay: Day;
+  /** Day in the ground: planting out, or sowing when sown in place. */
+  readonly groundDay: Day;
+  /** Day on which the ground is free again. */
+  readonly clearDay: Day;
+  readonly harvests: readonly HarvestRun[];
+  readonly boltedShare: number;
+  readonly frostedShare: number;
+  readonly lostShare: number;
+  readonly lots: readonly Lot[];
+}

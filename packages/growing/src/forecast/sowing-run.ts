@@ -1,0 +1,289 @@
+/** One sowing in one member: days, shares, lots. Cumulative sums and binary searches; loops only over harvest weeks. */
+import { civilFromDay, type Day, dayFromCivil, dayOfYear } from '@twelvemonth/basis';
+import type { CropType, Harvest, StoreId } from '../crops/crop-type.ts';
+import { boltingEndDay, coldBoltedShare } from '../growth/bolting.ts';
+import { firstHarvestDay, type Growing, gateDay, midwinterBefore } from '../growth/harvest-days.ts';
+import { hazardsOf } from '../growth/hazards-of-crop.ts';
+import { dayOfSum, NEVER } from '../growth/place-clock.ts';
+import { type Raised, raise } from '../growth/raising.ts';
+import { referenceDayCDays } from '../growth/reference-growth.ts';
+import { blightEndDay, type Survival, survivalOf } from '../growth/survival.ts';
+import { lotsOf } from './harvest-lots.ts';
+import type { ForecastContext, Member } from './member.ts';
+import { fullServingsOf } from './servings.ts';
+import type { HarvestReason, HarvestRun, Lot, SowingPlan, SowingRun } from './sowing-plan.ts';
+
+function isCovered(context: ForecastContext, exposure: string): boolean {
+  const material = context.exposures.get(exposure)?.cover.material ?? 'open';
+  return material !== 'open' && material !== 'fleece';
+}
+
+function lastDayOfWeather(context: ForecastContext): Day {
+  return context.startDay + context.dayCount - 1;
+}
+
+/** Day on which a crop that ends by bolting is over, and NEVER for the others. */
+function endByBolting(growing: Growing): Day {
+  const { kind, raised } = growing;
+  const bolting = kind.bolting;
+  if (bolting === null || bolting.effect !== 'ends') return NEVER;
+  const juvenile = Math.max(raised.groundDay, raised.dayOfGrowth(growing.sumOf(bolting.juvenileDays)));
+  const cold = bolting.mode === 'cold' ? raised.bed.cold(triangleOf(kind)) : null;
+  const after = growing.sumOf(bolting.afterDays);
+  return boltingEndDay(bolting, raised.bed, raised.growth, cold, juvenile, after, growing.lengthOfDay);
+}
+
+function triangleOf(kind: CropType): { baseC: number; optimumC: number; maximumC: number } {
+  const bolting = kind.bolting;
+  return {
+    baseC: bolting?.coldBaseC ?? 0,
+    optimumC: bolting?.coldOptimumC ?? 7,
+    maximumC: bolting?.coldMaximumC ?? 16,
+  };
+}
+
+/** Share of the plants that run to seed early while the others go on (bulbs, spring cabbage). */
+function earlyBoltedShare(growing: Growing, untilDay: Day): number {
+  const { kind, raised } = growing;
+  const bolting = kind.bolting;
+  if (bolting === null || bolting.effect === 'ends' || bolting.mode !== 'cold' || untilDay >= NEVER) return 0;
+  return coldBoltedShare(
+    bolting,
+    raised.bed,
+    raised.bed.cold(triangleOf(kind)),
+    (sum) => Math.max(raised.groundDay, raised.dayOfGrowth(sum)),
+    growing.sumOf(bolting.juvenileDays),
+    untilDay,
+  );
+}
+
+interface Ends {
+  readonly day: Day;
+  readonly reason: HarvestReason;
+}
+
+function plantEnd(context: ForecastContext, member: Member, plan: SowingPlan, growing: Growing): Ends {
+  const southern = growing.southern;
+  const north = (day: Day): number => ((dayOfYear(day) - 1 + (southern ? 182 : 0)) % 365) + 1;
+  const covered = isCovered(context, plan.exposure);
+  const blight = blightEndDay(member, hazardsOf(plan.kind.crop), growing.raised.groundDay, covered, north);
+  const candidates: Ends[] = [
+    { day: lastDayOfWeather(context), reason: 'not-ready-in-time' },
+    { day: endByBolting(growing), reason: 'ran-to-seed' },
+    { day: blight, reason: 'plant-gone' },
+    { day: plan.clearDay ?? NEVER, reason: 'not-ready-before-cleared' },
+  ];
+  return candidates.reduce((best, end) => (end.day < best.day ? end : best));
+}
+
+interface Gathered {
+  readonly harvests: HarvestRun[];
+  readonly lots: Lot[];
+  boltedShare: number;
+}
+
+function gather(
+  plan: SowingPlan,
+  growing: Growing,
+  survival: Survival,
+  end: Ends,
+  stores: ReadonlySet<StoreId>,
+  gathered: Gathered,
+): void {
+  const { kind } = plan;
+  const { raised } = growing;
+  const firstDays = new Map<string, Day>();
+  let plants = plan.plantsCount * (1 - kind.growingLossShare) * raised.heldYieldShare;
+  let plantGoneDay = NEVER;
+  for (const harvest of kind.harvests) {
+    const firstDay = firstHarvestDay(growing, harvest, (id) => firstDays.get(id) ?? NEVER);
+    firstDays.set(harvest.id, firstDay);
+    const gone = harvest.after === null && firstDay > plantGoneDay;
+    if (firstDay >= end.day || gone || firstDay >= NEVER) {
+      const reason = raised.emergenceDay >= NEVER ? 'never-emerges' : gone ? 'plant-gone' : end.reason;
+      gathered.harvests.push({
+        id: harvest.id,
+        role: harvest.role,
+        firstDay: NEVER,
+        lastDay: NEVER,
+        servings: 0,
+        reason,
+      });
+      continue;
+    }
+    const lastDay = Math.min(firstDay + harvest.windowDays, end.day);
+    const hazardFirst = survival.hazards(firstDay);
+    const hazardLast = survival.hazards(lastDay);
+    const span = Math.max(1, lastDay - firstDay);
+    const survivalAt = (day: Day): number =>
+      survival.frost(day) * (hazardFirst + ((hazardLast - hazardFirst) * (day - firstDay)) / span);
+    const bolted = harvest.endsPlant
+      ? earlyBoltedShare(growing, boltingUntil(growing, harvest, firstDay))
+      : 0;
+    gathered.boltedShare = Math.max(gathered.boltedShare, bolted);
+    const full = fullServingsOf(harvest, plants);
+    const maker = { source: plan.id, kind: kind.id, growing, harvest, firstDay, lastDay, survivalAt, stores };
+    const lots = lotsOf({ ...maker, fullServings: full * (1 - bolted) });
+    if (bolted > 0 && kind.bolting?.effect === 'fresh')
+      lots.push(...boltedLots(plan, growing, harvest, firstDay, full * bolted, survivalAt));
+    gathered.lots.push(...lots);
+    const servings = lots.reduce((sum, l) => sum + l.servings, 0);
+    const killed = servings < 0.02 * full;
+    gathered.harvests.push({
+      id: harvest.id,
+      role: harvest.role,
+      firstDay,
+      lastDay,
+      servings,
+      reason: killed ? 'killed-by-frost' : null,
+    });
+    if (harvest.habit === 'thinnings') plants *= 1 - harvest.thinShare;
+    if (harvest.endsPlant)
+      plantGoneDay = Math.min(plantGoneDay, harvest.habit === 'once' ? firstDay : lastDay);
+  }
+}
+
+/** Cold counts until the gate opens (bulbing takes over) or, without a gate, until the harvest. */
+function boltingUntil(growing: Growing, harvest: Harvest, firstDay: Day): Day {
+  return harvest.startGate.gate === 'day-length' ? Math.min(firstDay, gateDay(growing, harvest)) : firstDay;
+}
+
+/** Plants that ran to seed: pulled early, eaten soon, never stored. */
+function boltedLots(
+  plan: SowingPlan,
+  growing: Growing,
+  harvest: Harvest,
+  firstDay: Day,
+  servings: number,
+  survivalAt: (day: Day) => number,
+): Lot[] {
+  const { raised, kind } = growing;
+  const bolting = kind.bolting!;
+  const trigger = boltingUntil(growing, harvest, firstDay);
+  const day = Math.min(
+    firstDay,
+    dayOfSum(raised.bed, raised.growth, trigger, growing.sumOf(bolting.afterDays)),
+  );
+  const size = Math.min(1, raised.growthAt(day) / Math.max(1, growing.sumOf(harvest.fullDays)));
+  const fromWeek = Math.floor((day + 3) / 7);
+  return [
+    {
+      source: plan.id,
+      kind: kind.id,
+      role: harvest.role,
+      fromWeek,
+      toWeek: fromWeek + 4,
+      servings: servings * bolting.edibleShare * size * survivalAt(day),
+      lossPerWeekShare: 0,
+      form: 'standing',
+      store: null,
+      bolted: true,
+    },
+  ];
+}
+
+/** Perennials give in their season of each year, counted from midwinter. */
+function gatherPerennial(
+  context: ForecastContext,
+  plan: SowingPlan,
+  growing: Growing,
+  end: Ends,
+  gathered: Gathered,
+): void {
+  const { raised } = growing;
+  for (const harvest of plan.kind.harvests) {
+    if (harvest.startGate.gate !== 'midwinter') continue;
+    const sum = growing.sumOf(harvest.startGate.afterDays);
+    let first = NEVER;
+    let last = NEVER;
+    let servings = 0;
+    const full = fullServingsOf(harvest, plan.plantsCount);
+    for (let from = midwinterBefore(context.startDay + 200, growing.southern); from < end.day; ) {
+      const firstDay = dayOfSum(raised.bed, raised.growth, from, sum);
+      const lastDay = Math.min(firstDay + harvest.windowDays, end.day);
+      if (firstDay < end.day) {
+        const survivalAt = (): number => 1;
+        const lots = lotsOf({
+          source: plan.id,
+          kind: plan.kind.id,
+          growing,
+          harvest,
+          fullServings: full,
+          firstDay,
+          lastDay,
+          survivalAt,
+          stores: new Set(),
+        });
+        gathered.lots.push(...lots);
+        servings += lots.reduce((total, l) => total + l.servings, 0);
+        if (first === NEVER) first = firstDay;
+        last = lastDay;
+      }
+      const { year, month, dayOfMonth } = civilFromDay(from);
+      from = dayFromCivil(year + 1, month, dayOfMonth);
+    }
+    const reason = first === NEVER ? end.reason : null;
+    gathered.harvests.push({
+      id: harvest.id,
+      role: harvest.role,
+      firstDay: first,
+      lastDay: last,
+      servings,
+      reason,
+    });
+  }
+}
+
+function naturalClearDay(plan: SowingPlan, gathered: Gathered, end: Ends, raised: Raised): Day {
+  let last = raised.groundDay >= NEVER ? raised.startDay : raised.groundDay;
+  for (const harvest of gathered.harvests)
+    if (harvest.lastDay < NEVER) last = Math.max(last, harvest.lastDay);
+  if (gathered.harvests.every((h) => h.firstDay >= NEVER)) last = Math.min(end.day, last + 120);
+  return plan.clearDay === null ? last : Math.min(Math.max(last, raised.startDay), plan.clearDay);
+}
+
+export function runSowing(
+  context: ForecastContext,
+  member: Member,
+  plan: SowingPlan,
+  stores: ReadonlySet<StoreId>,
+): SowingRun {
+  const { kind } = plan;
+  const reference = referenceDayCDays(kind);
+  const pace = member.paceOf(kind);
+  const raised = raise(member, plan, reference, pace);
+  const southern = context.site.latitudeDeg < 0;
+  const growing: Growing = {
+    kind,
+    raised,
+    sumOf: (referenceDays) => (referenceDays * reference) / pace,
+    lengthOfDay: context.lengthOfDay,
+    southern,
+  };
+  const end = plantEnd(context, member, plan, growing);
+  const survival = survivalOf(
+    member,
+    plan,
+    raised,
+    hazardsOf(kind.crop),
+    isCovered(context, plan.exposure),
+    southern,
+  );
+  const gathered: Gathered = { harvests: [], lots: [], boltedShare: 0 };
+  if (kind.perennial) gatherPerennial(context, plan, growing, end, gathered);
+  else gather(plan, growing, survival, end, stores, gathered);
+
+  const clearDay = naturalClearDay(plan, gathered, end, raised);
+  if (kind.bolting?.effect === 'ends' && end.reason === 'ran-to-seed') gathered.boltedShare = 1;
+  return {
+    startDay: raised.startDay,
+    emergenceDay: raised.emergenceDay,
+    groundDay: raised.groundDay,
+    clearDay,
+    harvests: gathered.harvests,
+    boltedShare: gathered.boltedShare,
+    frostedShare: raised.groundDay >= NEVER ? 0 : 1 - survival.frost(clearDay),
+    lostShare: 1 - survival.hazards(clearDay) * (1 - kind.growingLossShare),
+    lots: gathered.lots,
+  };
+}

@@ -1,0 +1,27 @@
+/**
+ * Frost loss. A plant dies when the minimum falls below its own killing temperature; plants differ, so the share lost
+ * is a logistic of the margin, and repeated nights of the same cold kill no more than the coldest of them: the loss up
+ * to a day follows the smallest margin so far. The killing temperature moves between soft and hardened with the
+ * hardening of the place (Tamura 2000, 2002; Fennell & Li).
+ *
+ *   T50 = soft + (hardened − soft)·h;  lost = 1 / (1 + exp(margin / spread)),  margin = Tmin − T50
+ *
+ * | symbol | meaning | unit |
+ * | h | hardened share of the place, 0–1 | – |
+ * | spread | how much plants differ, judged 0.6 (0.4–1.0) | °C |
+ */
+export interface FrostTraits {
+  readonly frostSoftC: number;
+  readonly frostHardenedC: number;
+}
+
+const spreadC = 0.6;
+
+export function frostThresholdC(traits: FrostTraits, hardenedShare: number): number {
+  return traits.frostSoftC + (traits.frostHardenedC - traits.frostSoftC) * hardenedShare;
+}
+
+export function frostLostShare(smallestMarginC: number): number {
+  if (smallestMarginC > 6) return 0;
+  return 1 / (1 + Math.exp(smallestMarginC / spreadC));
+}

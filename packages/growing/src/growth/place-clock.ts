@@ -1,0 +1,114 @@
+/**
+ * The clocks that run in one place in one member: heat and light (growth), soil warmth (emergence), cold units
+ * (vernalisation), frost margins. Each is a running sum (or a weekly minimum) made once when first asked for, so
+ * that a sowing is a few binary searches, not a day loop.
+ *
+ * A running sum S has one entry more than there are days: S[i] is the sum over the days before day i.
+ */
+import type { Day } from '@twelvemonth/basis';
+import type { CropType } from '../crops/crop-type.ts';
+import type { PlaceWeather } from '../places/place.ts';
+import { type ColdTriangle, coldUnitsCDays } from './cold-units.ts';
+import { sineDayDegreesC } from './day-degrees.ts';
+import { emergenceRate } from './emergence.ts';
+import { frostThresholdC } from './frost.ts';
+import { effectiveDayDegrees } from './light-limited-heat.ts';
+
+export type RunningSum = Float64Array;
+
+export interface PlaceClock {
+  readonly startDay: Day;
+  readonly dayCount: number;
+  readonly weather: PlaceWeather;
+  /** Sum of effective day-degrees, °C·d, slowed by drought. */
+  growth(kind: CropType): RunningSum;
+  /** Progress of emergence: 1 = half of the seed is up. */
+  emergence(kind: CropType): RunningSum;
+  /** Cold units, °C·d. */
+  cold(triangle: ColdTriangle): RunningSum;
+  /** Smallest margin (minimum − killing temperature, °C) of each seven days from the start on. */
+  frostMargins(kind: CropType): Float32Array;
+}
+
+export function makePlaceClock(weather: PlaceWeather): PlaceClock {
+  const dayCount = weather.tmaxC.length;
+  const sums = new Map<string, RunningSum>();
+  const margins = new Map<string, Float32Array>();
+
+  const sumOf = (key: string, daily: (i: number) => number): RunningSum => {
+    let sum = sums.get(key);
+    if (sum === undefined) {
+      sum = new Float64Array(dayCount + 1);
+      for (let i = 0; i < dayCount; i++) sum[i + 1] = sum[i]! + daily(i);
+      sums.set(key, sum);
+    }
+    return sum;
+  };
+
+  return {
+    startDay: weather.startDay,
+    dayCount,
+    weather,
+    growth: (kind) => {
+      const { growthBaseC, growthOptimumC, lightFactor, lightCompensationMJPerM2Day: compensation } = kind;
+      return sumOf(`g${growthBaseC}/${growthOptimumC}/${lightFactor}/${compensation}`, (i) => {
+        const heat = sineDayDegreesC(weather.tminC[i]!, weather.tmaxC[i]!, growthBaseC, growthOptimumC);
+        const light = weather.radiation7MJPerM2Day[i]!;
+        return effectiveDayDegrees(heat, light, lightFactor, compensation) * weather.waterShare[i]!;
+      });
+    },
+    emergence: (kind) => {
+      const key = `e${kind.emergenceBaseC}/${kind.emergenceSumCDays}/${kind.emergenceOptimumC}/${kind.emergenceCeilingC}/${kind.emergenceLowestC}`;
+      return sumOf(
+        key,
+        (i) => emergenceRate(kind, weather.soilC[i]!) * Math.min(1, weather.waterShare[i]! + 0.5),
+      );
+    },
+    cold: (triangle) =>
+      sumOf(`c${triangle.baseC}/${triangle.optimumC}/${triangle.maximumC}`, (i) =>
+        coldUnitsCDays(triangle, (weather.tminC[i]! + weather.tmaxC[i]!) / 2),
+      ),
+    frostMargins: (kind) => {
+      const key = `${kind.frostSoftC}/${kind.frostHardenedC}`;
+      let weekly = margins.get(key);
+      if (weekly === undefined) {
+        weekly = new Float32Array(Math.ceil(dayCount / 7)).fill(99);
+        for (let i = 0; i < dayCount; i++) {
+          const margin = weather.tminC[i]! - frostThresholdC(kind, weather.hardenedShare[i]!);
+          const week = Math.floor(i / 7);
+          if (margin < weekly[week]!) weekly[week] = margin;
+        }
+        margins.set(key, weekly);
+      }
+      return weekly;
+    },
+  };
+}
+
+/** No such day within the weather at hand. */
+export const NEVER = Number.MAX_SAFE_INTEGER;
+
+/** First day on which the sum since `fromDay` has reached `amount`; NEVER when the weather ends before. */
+export function dayOfSum(clock: PlaceClock, sum: RunningSum, fromDay: Day, amount: number): Day {
+  if (fromDay >= NEVER) return NEVER;
+  const from = Math.max(0, fromDay - clock.startDay);
+  if (from > clock.dayCount) return NEVER;
+  const target = sum[from]! + amount;
+  if (amount <= 0) return clock.startDay + from;
+  if (sum[clock.dayCount]! < target) return NEVER;
+  let low = from;
+  let high = clock.dayCount;
+  while (low < high) {
+    const middle = (low + high) >>> 1;
+    if (sum[middle]! < target) low = middle + 1;
+    else high = middle;
+  }
+  return clock.startDay + low;
+}
+
+/** Sum from `fromDay` up to (not with) `toDay`, both held to the weather at hand. */
+export function sumBetween(clock: PlaceClock, sum: RunningSum, fromDay: Day, toDay: Day): number {
+  const from = Math.min(Math.max(0, fromDay - clock.startDay), clock.dayCount);
+  const to = Math.min(Math.max(from, toDay - clock.startDay), clock.dayCount);
+  return sum[to]! - sum[from]!;
+}

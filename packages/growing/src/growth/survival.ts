@@ -1,0 +1,75 @@
+import type { Day } from '@twelvemonth/basis';
+import type { Hazard } from '../crops/crop-type.ts';
+import type { Member } from '../forecast/member.ts';
+import type { SowingPlan } from '../forecast/sowing-plan.ts';
+import { frostLostShare } from './frost.ts';
+import { hazardSurvivalShare } from './hazard-loss.ts';
+import { NEVER } from './place-clock.ts';
+import type { Raised } from './raising.ts';
+
+/** Shares of the plants set out that are still there on a day, frost and hazards apart. Ask with rising days. */
+export interface Survival {
+  frost(day: Day): number;
+  hazards(day: Day): number;
+}
+
+export function survivalOf(
+  member: Member,
+  plan: SowingPlan,
+  raised: Raised,
+  hazards: readonly Hazard[],
+  underCover: boolean,
+  southern: boolean,
+): Survival {
+  const margins = raised.bed.frostMargins(plan.kind);
+  const firstWeek = Math.max(0, Math.ceil((raised.groundDay - raised.bed.startDay) / 7));
+  let checkedWeek = firstWeek;
+  let smallest = 99;
+  return {
+    frost: (day) => {
+      const until = Math.min(margins.length, Math.floor((day - raised.bed.startDay) / 7));
+      for (; checkedWeek < until; checkedWeek++)
+        if (margins[checkedWeek]! < smallest) smallest = margins[checkedWeek]!;
+      return 1 - frostLostShare(smallest);
+    },
+    hazards: (day) => {
+      if (raised.groundDay >= NEVER) return 1;
+      let share = 1;
+      for (const hazard of hazards) {
+        if (hazard.trigger === 'blight') continue;
+        const youngUntil = Math.max(raised.groundDay, Math.min(raised.emergenceDay, day)) + hazard.youngDays;
+        const prevented = hazard.preventedBy !== null && plan.protection.includes(hazard.preventedBy);
+        share *= hazardSurvivalShare(
+          hazard,
+          raised.groundDay,
+          day,
+          youngUntil,
+          underCover,
+          prevented,
+          southern,
+          member.hazardYears,
+        );
+      }
+      return share;
+    },
+  };
+}
+
+/** Day on which blight ends the growth of the crop (a fortnight after the first spell in its window), or NEVER. */
+export function blightEndDay(
+  member: Member,
+  hazards: readonly Hazard[],
+  fromDay: Day,
+  underCover: boolean,
+  dayOfYearNorth: (day: Day) => number,
+): Day {
+  for (const hazard of hazards) {
+    if (hazard.trigger !== 'blight' || (underCover && hazard.underCoverShare < 0.5)) continue;
+    for (const day of member.blightDays) {
+      if (day < fromDay + hazard.youngDays) continue;
+      const doy = dayOfYearNorth(day);
+      if (doy >= hazard.fromDayOfYear && doy <= hazard.toDayOfYear) return day + 14;
+    }
+  }
+  return NEVER;
+}

@@ -1,0 +1,122 @@
+/** What the planner is given: ground, benches, crops that stand, stock, appetite, and the members to plan with. */
+import type { Day, Week } from '@twelvemonth/basis';
+import type {
+  Appetite,
+  CropType,
+  ForecastContext,
+  GrowsIn,
+  Lot,
+  RaisingStage,
+  RoleRow,
+  SowingPlan,
+  StoreId,
+} from '@twelvemonth/growing';
+
+export interface Bed {
+  readonly place: string;
+  readonly placeName: string;
+  /** 1-based among the like places. */
+  readonly number: number;
+  readonly area: string;
+  readonly stripCount: number;
+}
+
+/**
+ * Like places pooled: same cover instance, sun, soil, facts on record. Ground is counted in strips: half a metre of a
+ * bed, or one tub. A strip holds `stripM2` of bed or `stripLitres` of tub.
+ */
+export interface GroundClass {
+  readonly id: string;
+  readonly exposure: string;
+  readonly growsIn: GrowsIn;
+  readonly stripM2: number;
+  /** Tubs only; 0 for beds. */
+  readonly stripLitres: number;
+  readonly beds: readonly Bed[];
+  readonly stripCount: number;
+  readonly bannedFamilies: readonly string[];
+  /** How often somebody comes by in a week: visited twice or less it grows no salad for tonight. */
+  readonly visitsPerWeek: number;
+}
+
+export interface Bench {
+  readonly id: string;
+  readonly stage: RaisingStage['stage'];
+  readonly exposure: string;
+  readonly capacityM2: number;
+  readonly place: string;
+  readonly placeName: string;
+}
+
+/** One way for a crop that stands to go on: kept until a day, then cleared. */
+export interface StandingCrop {
+  readonly plan: SowingPlan;
+  readonly ground: number;
+  readonly stripsCount: number;
+  /** Where it is now; strips are given to it first. */
+  readonly place: string;
+  readonly placeNumber: number | null;
+  /** Days on which it may be cleared, rising; the last is its natural end. One is chosen. */
+  readonly clearDays: readonly Day[];
+  /** Week from which it takes its ground (later than the first when it is still on a bench). */
+  readonly groundFromWeek: Week;
+  readonly state: 'done' | 'firm';
+}
+
+export interface PlantLimit {
+  readonly kind: string;
+  readonly leastPlants: number;
+  readonly mostPlants: number;
+}
+
+export interface PlanningProblem {
+  readonly context: ForecastContext;
+  readonly fromDay: Day;
+  readonly fromWeek: Week;
+  /** Weeks shown, and with the tail behind them. */
+  readonly shownWeeks: number;
+  readonly weekCount: number;
+  readonly kinds: readonly CropType[];
+  readonly ground: readonly GroundClass[];
+  readonly benches: readonly Bench[];
+  readonly standing: readonly StandingCrop[];
+  readonly stock: readonly Lot[];
+  readonly appetite: Appetite;
+  readonly roles: readonly RoleRow[];
+  readonly stores: ReadonlySet<StoreId>;
+  readonly protection: SowingPlan['protection'];
+  readonly limits: readonly PlantLimit[];
+  readonly minutesPerWeek: number | null;
+  readonly seed: number;
+}
+
+/** Bench space a candidate takes, m² a batch. */
+export interface BenchUse {
+  readonly bench: number;
+  readonly fromWeek: Week;
+  readonly toWeek: Week;
+  readonly m2: number;
+}
+
+/** A sowing that the program may choose; one batch is one strip. Weeks are absolute, `to` exclusive. */
+export interface Candidate {
+  readonly plan: SowingPlan;
+  readonly ground: number;
+  readonly stripsPerBatch: number;
+  readonly groundFromWeek: Week;
+  readonly groundToWeek: Week;
+  readonly bench: readonly BenchUse[];
+  readonly startWeek: Week;
+  readonly minutes: number;
+  readonly mostBatches: number;
+  /** Standing crops: exactly one candidate of a group is taken, once. */
+  readonly group: string | null;
+  /** Lots of one batch in each scenario. */
+  readonly lots: readonly (readonly Lot[])[];
+}
+
+/** The plan as the planner leaves it: candidates with batches. */
+export interface Choice {
+  readonly candidate: Candidate;
+  readonly batches: number;
+}
