@@ -1,1 +1,3 @@
 export * from './solver-port.ts';
+export { solverContract, type TestKit } from './solve/solver-contract.ts';
+export { stubSolver } from './solve/stub-solver.ts';

@@ -9,6 +9,8 @@ import {
 
 /** The part of a test runner that the contract needs; the runner itself stays out of this package. */
 export interface TestKit {
+  /** Milliseconds from any fixed moment. */
+  clockMs(): number;
   describe(name: string, body: () => void): void;
   it(name: string, body: () => Promise<void>): void;
   expect(value: unknown): {
@@ -29,7 +31,7 @@ const longestStopMs = 20_000;
 
 /** What every solver adapter must do. Call it from a test file with the runner's own describe, it and expect. */
 export function solverContract(name: string, makeSolver: () => Promise<SolverPort>, kit: TestKit): void {
-  const { describe, it, expect } = kit;
+  const { describe, it, expect, clockMs } = kit;
   const withSolver = (body: (solver: SolverPort) => Promise<void>) => async () => {
     const solver = await makeSolver();
     try {
@@ -107,6 +109,7 @@ export function solverContract(name: string, makeSolver: () => Promise<SolverPor
         const second = await solver.solve(program, onlyNodes(40), null, quiet, never);
         expect(first.status).toBe('limit');
         expect(first.iterations).toBeGreaterThan(0);
+        expect(first.colValue === null).toBe(false);
         expect([...(second.colValue ?? [])]).toEqual([...(first.colValue ?? [])]);
         expect([second.objective, second.bound, second.iterations]).toEqual([
           first.objective,
@@ -120,7 +123,7 @@ export function solverContract(name: string, makeSolver: () => Promise<SolverPor
       withSolver(async (solver) => {
         const { program, start } = endlessProgram();
         let improvements = 0;
-        const begunMs = performance.now();
+        const begunMs = clockMs();
         const answer = await solver.solve(
           program,
           { ...exact, nodes: 2_000_000_000 },
@@ -128,10 +131,10 @@ export function solverContract(name: string, makeSolver: () => Promise<SolverPor
           () => {
             improvements++;
           },
-          () => performance.now() - begunMs > 300,
+          () => clockMs() - begunMs > 300,
         );
         expect(answer.status).toBe('stopped');
-        expect(performance.now() - begunMs).toBeLessThanOrEqual(longestStopMs);
+        expect(clockMs() - begunMs).toBeLessThanOrEqual(longestStopMs);
         expect(improvements).toBeGreaterThan(0);
         expect(largestViolation(program, answer.colValue)).toBeLessThanOrEqual(1e-5);
         const next = await solver.solve(smallKnapsack, exact, null, quiet, never);

@@ -1,0 +1,15 @@
+/** Options as HiGHS names them. */
+export type OptionValues = Readonly<Record<string, string | number | boolean>>;
+
+export interface HighsOptions {
+  /** For programs without whole columns, and for relaxations. */
+  readonly lp: OptionValues;
+  /** For programs with whole columns. */
+  readonly mip: OptionValues;
+}
+
+/** Chosen by measurement: docs/decisions/0002-solver-options.md. */
+export const measuredOptions: HighsOptions = {
+  lp: { solver: 'ipm' },
+  mip: { mip_lp_solver: 'ipm' },
+};

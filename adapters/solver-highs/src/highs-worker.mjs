@@ -1,0 +1,151 @@
+// Runs HiGHS off the calling thread. Plain JavaScript on purpose: this very file is copied beside a bundle.
+// What it receives and sends is described in worker-messages.ts.
+import { parentPort, workerData } from 'node:worker_threads';
+import loadHighs from 'highs';
+
+const stopFlag = new Int32Array(workerData.stopBuffer);
+const highs = await loadHighs();
+const { modelStatus, callbackType, solutionStatus } = highs.constants;
+
+const modelData = (program, whole) => ({
+  numCols: program.colCost.length,
+  numRows: program.rowLower.length,
+  colCost: program.colCost,
+  colLower: program.colLower,
+  colUpper: program.colUpper,
+  rowLower: program.rowLower,
+  rowUpper: program.rowUpper,
+  ...(whole ? { integrality: Int32Array.from(program.colWhole) } : {}),
+  matrix: {
+    format: 'csc',
+    numCols: program.colCost.length,
+    numRows: program.rowLower.length,
+    starts: program.starts,
+    indices: program.indices,
+    values: program.values,
+  },
+});
+
+const finite = (x) => (Number.isFinite(x) && Math.abs(x) < 1e19 ? x : null);
+const count = (model, name) => Math.max(0, Number(model.info.get(name)));
+const iterationsOf = (model) =>
+  count(model, 'simplex_iteration_count') +
+  count(model, 'ipm_iteration_count') +
+  count(model, 'crossover_iteration_count');
+
+/** The solver allows whole columns a hair off whole; callers get them exactly whole. */
+const wholeExactly = (colValue, colWhole) =>
+  Float64Array.from(colValue, (v, j) => (colWhole[j] === 1 ? Math.round(v) : v));
+
+/** "Unbounded or infeasible" is settled by asking for any point at all. */
+function isInfeasible(program, whole) {
+  const anyPoint = { ...program, colCost: new Float64Array(program.colCost.length) };
+  return highs.withModel(modelData(anyPoint, whole), (model) => {
+    model.options.set({ output_flag: false });
+    model.run();
+    return model.getModelStatus() === modelStatus.infeasible;
+  });
+}
+
+function statusOf(status, gap, stopped, program, whole) {
+  if (status === modelStatus.optimal) return gap <= 1e-9 ? 'optimal' : 'gap';
+  if (status === modelStatus.infeasible) return 'infeasible';
+  if (status === modelStatus.unboundedOrInfeasible)
+    return isInfeasible(program, whole) ? 'infeasible' : 'failed';
+  if (status === modelStatus.timeLimit) return 'time';
+  if (status === modelStatus.iterationLimit || status === modelStatus.solutionLimit) return 'limit';
+  if (status === modelStatus.interrupted) return stopped ? 'stopped' : 'limit';
+  return 'failed';
+}
+
+function callbacksFor(task) {
+  const stopNow = (event) => {
+    const spent = event.data.mip_total_lp_iterations;
+    const overspent = task.lpIterations !== null && spent !== undefined && Number(spent) >= task.lpIterations;
+    if (overspent || Atomics.load(stopFlag, 0) === 1) event.interrupt();
+  };
+  return {
+    [callbackType.mipImprovingSolution](event) {
+      const { mip_primal_bound, mip_dual_bound, mip_total_lp_iterations, mip_solution } = event.data;
+      parentPort.postMessage({
+        kind: 'improved',
+        progress: { objective: mip_primal_bound, bound: mip_dual_bound },
+        colValue: mip_solution ? wholeExactly(mip_solution, task.program.colWhole) : null,
+        iterations: Number(mip_total_lp_iterations ?? 0),
+      });
+    },
+    [callbackType.mipInterrupt]: stopNow,
+    [callbackType.simplexInterrupt]: stopNow,
+    [callbackType.ipmInterrupt]: stopNow,
+  };
+}
+
+function solve(task) {
+  const { program, limits, start } = task;
+  const whole = program.colWhole.some((w) => w === 1);
+  return highs.withModel(modelData(program, whole), (model) => {
+    model.options.set({
+      output_flag: false,
+      random_seed: limits.randomSeed,
+      ...(whole ? task.options.mip : task.options.lp),
+      ...(whole ? { mip_rel_gap: limits.gapShare, mip_max_nodes: limits.nodes } : {}),
+      ...(limits.timeLimitSeconds === null ? {} : { time_limit: limits.timeLimitSeconds }),
+    });
+    if (whole && start !== null) model.setSolution({ colValue: start });
+    model.run(callbacksFor(task));
+    const stopped = Atomics.load(stopFlag, 0) === 1;
+    const gap = whole ? model.info.get('mip_gap') : 0;
+    const status = statusOf(model.getModelStatus(), gap, stopped, program, whole);
+    const hasPoint =
+      status !== 'infeasible' && model.info.get('primal_solution_status') === solutionStatus.feasible;
+    const objective = hasPoint ? finite(model.getObjectiveValue()) : null;
+    return {
+      status,
+      colValue: hasPoint ? wholeExactly(model.getSolution().colValue, program.colWhole) : null,
+      objective,
+      bound: whole ? finite(model.info.get('mip_dual_bound')) : status === 'optimal' ? objective : null,
+      iterations: iterationsOf(model),
+    };
+  });
+}
+
+function relax(task) {
+  return highs.withModel(modelData(task.program, false), (model) => {
+    model.options.set({ output_flag: false, ...task.options.lp });
+    model.run();
+    const status = statusOf(model.getModelStatus(), 0, false, task.program, false);
+    const iterations = iterationsOf(model);
+    if (status !== 'optimal')
+      return {
+        status: status === 'infeasible' ? 'infeasible' : 'failed',
+        colValue: null,
+        objective: null,
+        rowDual: null,
+        iterations,
+      };
+    const { colValue, rowDual } = model.getSolution();
+    return {
+      status,
+      colValue: Float64Array.from(colValue),
+      objective: model.getObjectiveValue(),
+      rowDual: Float64Array.from(rowDual),
+      iterations,
+    };
+  });
+}
+
+const answerTo = (task) =>
+  task.kind === 'solve' ? { kind: 'solved', answer: solve(task) } : { kind: 'relaxed', answer: relax(task) };
+
+/** A program the library refuses is a mistake to report; anything else ends this thread, whose memory is then doubtful. */
+function reply(task) {
+  try {
+    return answerTo(task);
+  } catch (error) {
+    if (error instanceof highs.errors.HighsValidationError) return { kind: 'refused', reason: error.message };
+    throw error;
+  }
+}
+
+parentPort.on('message', (task) => parentPort.postMessage(reply(task)));
+parentPort.postMessage({ kind: 'ready' });
