@@ -6,6 +6,7 @@ import type { Issue } from '@twelvemonth/basis';
  */
 export const gardenIssueCodes = {
   'file-too-large': { severity: 'error', detail: ['size', 'mostSize'] },
+  'file-too-full': { severity: 'error', detail: ['most'] },
   'file-empty': { severity: 'error', detail: [] },
   'file-not-jsonc': { severity: 'error', detail: ['column', 'problem'] },
   'file-cut-off': { severity: 'error', detail: ['column'] },

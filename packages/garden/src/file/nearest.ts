@@ -1,9 +1,14 @@
+/** More names than a household has: not worth the time. */
+const mostCandidates = 300;
+
 /** The word that was probably meant: smallest edit distance (Levenshtein 1966), if it is near enough; else ''. */
 export function nearestOf(word: string, known: Iterable<string>): string {
+  const candidates = [...known];
+  if (candidates.length > mostCandidates) return '';
   const wanted = word.toLowerCase().slice(0, 80);
   let best = '';
   let bestDistance = Math.max(2, Math.floor(wanted.length / 3)) + 1;
-  for (const candidate of known) {
+  for (const candidate of candidates) {
     const lower = candidate.toLowerCase();
     if (lower === wanted) return candidate;
     const start = Math.min(lower.length, wanted.length);

@@ -101,6 +101,47 @@ test('a file that is too large is refused before it is parsed, whatever is in it
   expect(performance.now() - started).toBeLessThan(5000);
 });
 
+const repeated = (count: number, item: (n: number) => string): string =>
+  Array.from({ length: count }, (_, n) => item(n)).join(',');
+const withList = (key: string, items: string): string =>
+  small('"name": "x"').replace(/\}$/, `, "${key}": [${items}] }`);
+
+describe('files that are large or full of faults are answered in seconds', () => {
+  test.each<[string, string, string]>([
+    ['4.9 MB of commas', ','.repeat(4_900_000), 'file-too-full'],
+    ['4.9 MB of open brackets', '['.repeat(4_900_000), 'file-nested-too-deep'],
+    ['a comment without end', `/*${'*'.repeat(4_900_000)}`, 'file-not-jsonc'],
+    ['a text without end', `{ "name": "${'x'.repeat(4_900_000)}`, 'file-cut-off'],
+    ['like keys', `{${'"a":1,'.repeat(700_000)}}`, 'file-too-full'],
+    ['fewer like keys', `{${'"a":1,'.repeat(14_000)}}`, 'value-missing'],
+    ['bad roles', small(`"appetite": {${repeated(14_000, (n) => `"R${n}":1`)}}`), 'id-malformed'],
+    ['bad words', small(`"dislikes": [${repeated(29_000, () => '"!"')}]`), 'id-malformed'],
+    [
+      'empty sowings',
+      withList(
+        'standing',
+        repeated(19_000, () => '{}'),
+      ),
+      'value-too-large',
+    ],
+    [
+      'nameless sowings',
+      withList(
+        'standing',
+        repeated(2000, () => '{"kind":"leek","place":"bad","count":1}'),
+      ),
+      'place-unknown',
+    ],
+  ])('%s', (_, text, code) => {
+    const started = performance.now();
+    const { garden, issues } = parseGarden(text, context);
+    expect(garden).toBeNull();
+    expect(issues.map((issue) => issue.code)).toContain(code);
+    expect(issues.length).toBeLessThanOrEqual(201);
+    expect(performance.now() - started).toBeLessThan(10_000);
+  });
+});
+
 test('a flood of issues is cut short, errors kept', () => {
   const places = new Array(500).fill('{ "id": "bed", "colour": 1, "lengthM": 2, "widthM": 1 }').join(',');
   const text = small('"name": "x"').replace(/"places": .*\]/, `"places": [${places}]`);

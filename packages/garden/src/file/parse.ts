@@ -2,7 +2,8 @@ import { type Day, dayFromIso, type Issue } from '@twelvemonth/basis';
 import { newestSchemaVersion, schemaVersionOf } from '../migrate/schema-version.ts';
 import type { Garden } from '../records/garden.ts';
 import { checkGarden } from './check-garden.ts';
-import { gardenIssue, type Report, shown } from './issue-codes.ts';
+import { type Report, shown } from './issue-codes.ts';
+import { issueList } from './issue-list.ts';
 import { valueWithKnownKeys } from './known-keys.ts';
 import { readCovers, readPlaces, readSeeds, readStanding, readStock, readWishes } from './read-growing.ts';
 import { readHousehold } from './read-household.ts';
@@ -18,29 +19,14 @@ export interface ParsedGarden {
   readonly issues: readonly Issue[];
 }
 
-const mostIssues = 200;
-
 /** A garden file's text to records. Never throws; `today` stands in where the file has no planFrom. */
 export function parseGarden(text: string, context: { readonly today: Day }): ParsedGarden {
   const read = readText(text);
   if ('refused' in read) return { garden: null, issues: [read.refused] };
-  const issues: Issue[] = [];
-  const report: Report = (code, path, detail) => {
-    issues.push(gardenIssue(code, read.where(path), detail));
-  };
-  const written = readWritten(read, report);
-  const garden = written === null ? null : gardenOf(written, context.today, report);
-  const failed = issues.some((issue) => issue.severity === 'error');
-  return { garden: failed ? null : garden, issues: shortened(issues) };
-}
-
-/** Not more issues than people can read, errors first to stay. */
-function shortened(issues: readonly Issue[]): readonly Issue[] {
-  if (issues.length <= mostIssues) return issues;
-  const rank = { error: 0, warning: 1, note: 2 };
-  const sorted = [...issues].sort((a, b) => rank[a.severity] - rank[b.severity]);
-  const code = sorted[0]?.severity === 'error' ? 'errors-left-out' : 'warnings-left-out';
-  return [...sorted.slice(0, mostIssues), gardenIssue(code, 'file', { count: issues.length - mostIssues })];
+  const found = issueList(read.where);
+  const written = readWritten(read, found.report);
+  const garden = written === null ? null : gardenOf(written, context.today, found.report);
+  return { garden: found.failed() ? null : garden, issues: found.issues() };
 }
 
 function readWritten(read: ReadText, report: Report): WrittenGarden | null {

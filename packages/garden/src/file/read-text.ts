@@ -16,6 +16,12 @@ export const mostCharacters = 5_000_000;
 /** jsonc-parser walks recursively: deeper than this is noise and would break the stack. */
 export const deepestNesting = 50;
 
+/**
+ * Twenty times a large garden. zod passes what it finds as one call's arguments: with a hundred thousand findings
+ * that call breaks the stack.
+ */
+export const mostTokens = 60_000;
+
 export interface ReadText {
   readonly root: Node;
   /** The plain values of a top-level list; empty when there is none. */
@@ -57,7 +63,7 @@ function nestingOf(text: string): { readonly depth: number; readonly tokensCount
     tokensCount++;
     if (token === kinds.openBrace || token === kinds.openBracket) depth = Math.max(depth, ++open);
     else if (token === kinds.closeBrace || token === kinds.closeBracket) open--;
-    if (depth > deepestNesting) break;
+    if (depth > deepestNesting || tokensCount > mostTokens) break;
   }
   return { depth, tokensCount };
 }
@@ -84,10 +90,10 @@ export function readText(written: string): ReadText | RefusedText {
   }
   const text = written.replace(/^\uFEFF/, ' ');
   const { depth, tokensCount } = nestingOf(text);
-  if (tokensCount === 0) return refused(gardenIssue('file-empty', 'file', {}));
   if (depth > deepestNesting) {
     return refused(gardenIssue('file-nested-too-deep', 'file', { deepest: deepestNesting }));
   }
+  if (tokensCount > mostTokens) return refused(gardenIssue('file-too-full', 'file', { most: mostTokens }));
   const starts = lineStartsOf(text);
   const errors: ParseError[] = [];
   const root = parseTree(text, errors, { allowTrailingComma: true, allowEmptyContent: true });

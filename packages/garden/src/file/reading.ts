@@ -72,9 +72,15 @@ function amountOrReport(
 /** Ids for what people wrote without one: from its words, told apart by a number, the same on every reading. */
 export function idMaker(taken: Iterable<string | undefined>): (slug: string) => string {
   const used = new Set(taken);
+  const lastNumber = new Map<string, number>();
   return (slug) => {
+    let number = lastNumber.get(slug) ?? 0;
     let id = slug;
-    for (let number = 2; used.has(id); number++) id = `${slug}-${number}`;
+    do {
+      number += 1;
+      id = number === 1 ? slug : `${slug}-${number}`;
+    } while (used.has(id));
+    lastNumber.set(slug, number);
     used.add(id);
     return id;
   };

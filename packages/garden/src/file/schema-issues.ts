@@ -21,6 +21,8 @@ const typeOf = (value: unknown): string =>
         ? 'group'
         : typeof value;
 
+const sizeOf = (value: unknown): string | number => (Array.isArray(value) ? value.length : shown(value));
+
 const expectedWords: Readonly<Record<string, string>> = {
   object: 'group',
   record: 'group',
@@ -44,7 +46,7 @@ function fromCheck(code: string, value: unknown, path: FilePath, report: Report)
       return true;
     case 'normals-not-twelve':
     case 'twelve-months-needed':
-      report(code, path, { found: Array.isArray(value) ? value.length : shown(value) });
+      report(code, path, { found: sizeOf(value) });
       return true;
     case 'text-too-long':
       report(code, path, { most: 200 });
@@ -94,10 +96,10 @@ export function reportSchemaIssue(
       break;
     }
     case 'too_small':
-      report('value-too-small', path, { least: Number(found.minimum), found: shown(value) });
+      report('value-too-small', path, { least: Number(found.minimum), found: sizeOf(value) });
       break;
     case 'too_big':
-      report('value-too-large', path, { most: Number(found.maximum), found: shown(value) });
+      report('value-too-large', path, { most: Number(found.maximum), found: sizeOf(value) });
       break;
     case 'invalid_value': {
       if (value === undefined) {
