@@ -59,7 +59,8 @@ function linesOf(report: PlanReport): MonthLine[] {
     const begins: MonthLine['act'] = sowing.routeId === 'planted' ? 'plant' : 'sow';
     if (sowing.state !== 'done') lines.push(lineOf(sowing, begins, dayOf(sowing.sow), sowingById));
     const plantOut = dayOrNull(sowing.plantOut?.p50 ?? null);
-    if (plantOut !== null) lines.push(lineOf(sowing, 'plant-out', plantOut, sowingById));
+    const planted = plantOut !== null && sowing.state === 'done' && plantOut < dayOf(report.from);
+    if (plantOut !== null && !planted) lines.push(lineOf(sowing, 'plant-out', plantOut, sowingById));
     return lines;
   });
 }

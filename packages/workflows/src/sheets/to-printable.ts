@@ -2,7 +2,7 @@ import type { DarkMonthsPage } from './dark-months.ts';
 import type { MonthLine, MonthSheet } from './month-sheet.ts';
 import type { Printable, PrintColumn, PrintRow, PrintSection } from './printable.ts';
 import type { SeedSheet } from './seed-sheet.ts';
-import type { SheetWords } from './words.ts';
+import type { Medium, SheetWords } from './words.ts';
 
 const column = (title: string, role: PrintColumn['role'], width: number, label = ''): PrintColumn => ({
   title,
@@ -23,7 +23,7 @@ const listSection = (
   block: { kind: 'list', tick, columns, items: items.map((text) => ({ text, state: 'plain' })) },
 });
 
-export function printMonth(sheet: MonthSheet, words: SheetWords): Printable {
+export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium): Printable {
   const w = words.month;
   const columns = [
     column(w.columns.number, 'number', 4),
@@ -78,7 +78,7 @@ export function printMonth(sheet: MonthSheet, words: SheetWords): Printable {
     orientation: 'landscape',
     title: w.title(sheet),
     aside: words.aside(sheet.head),
-    intro: w.intro(sheet),
+    intro: w.intro(sheet, medium),
     sections,
     foot: [sheet.cautions.map((c) => w.caution(c)).join(' '), words.foot(sheet.head)],
   };

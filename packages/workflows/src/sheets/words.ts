@@ -7,6 +7,9 @@ import type { CalendarMonth } from './sheet-days.ts';
 import type { SheetHead } from './sheet-head.ts';
 import type { RoleLane, YearPicture } from './year-picture.ts';
 
+/** Text shows states by signs, a page by weight and line. */
+export type Medium = 'text' | 'page';
+
 /** Every word on a sheet comes through here; the catalogues live in the apps. */
 
 export interface DateWords {
@@ -28,7 +31,7 @@ export interface DateWords {
 
 export interface MonthWords {
   title(sheet: MonthSheet): string;
-  intro(sheet: MonthSheet): readonly string[];
+  intro(sheet: MonthSheet, medium: Medium): readonly string[];
   areaHeading(area: string, sheet: MonthSheet): string;
   readonly lateHeading: string;
   readonly jobsHeading: string;
@@ -140,6 +143,7 @@ export interface YearWords {
     readonly bought: string;
     readonly standstill: string;
   };
+  laneName(lane: RoleLane): string;
   laneNote(lane: RoleLane): string;
   laneEaten(lane: RoleLane): string;
   perWeek(servings: number): string;

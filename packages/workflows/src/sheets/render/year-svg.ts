@@ -94,7 +94,7 @@ function laneSvg(lane: RoleLane, index: number, x: Frame['x'], words: SheetWords
       )}"/>`
     : '';
   return [
-    `<g role="img" aria-label="${e(`${lane.name}: ${words.year.laneNote(lane)}`)}">`,
+    `<g role="img" aria-label="${e(`${words.year.laneName(lane)}: ${words.year.laneNote(lane)}`)}">`,
     `<pattern id="${hatch}" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V6" stroke="${colour}" stroke-width="1.6"/></pattern>`,
     bought,
     `<path d="${area(
@@ -113,7 +113,7 @@ function laneSvg(lane: RoleLane, index: number, x: Frame['x'], words: SheetWords
     `<path class="appetite" d="${steps(weeks, frame, (w) => w.wanted)}"/>`,
     `<path class="base" d="M${left} ${base}H${width - right}"/>`,
     lean === '' ? '' : `<path class="lean" d="${lean}"/>`,
-    `<text class="lane" x="${left - 14}" y="${base - laneHeight + 22}">${e(lane.name)}</text>`,
+    `<text class="lane" x="${left - 14}" y="${base - laneHeight + 22}">${e(words.year.laneName(lane))}</text>`,
     `<text class="lane-note" x="${left - 14}" y="${base - laneHeight + 39}">${e(words.year.laneNote(lane))}</text>`,
     `<text class="lane-note" x="${left - 14}" y="${base - laneHeight + 54}">${e(words.year.laneEaten(lane))}</text>`,
     '</g>',

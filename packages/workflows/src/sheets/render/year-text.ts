@@ -21,13 +21,30 @@ function markSign(week: LaneWeek): string {
   return ' ';
 }
 
+/** Weeks until the next label wants its room. */
+function nextMonthIn(mondays: readonly Day[]): number {
+  const next = mondays.findIndex((monday, i) => i > 0 && civilFromDay(monday).dayOfMonth <= 7);
+  return next < 0 ? mondays.length : next;
+}
+
+function yearsRow(mondays: readonly Day[]): string {
+  let row = '';
+  mondays.forEach((monday, i) => {
+    const { year, month, dayOfMonth } = civilFromDay(monday);
+    const begins = i === 0 || (month === 1 && dayOfMonth <= 7);
+    if (begins && i + 4 <= mondays.length && row.length <= i) row = row.padEnd(i) + year;
+  });
+  return row;
+}
+
 function axisOf(mondays: readonly Day[], words: SheetWords): string {
   const signs = Array.from({ length: mondays.length }, () => ' ');
   let free = 0;
   mondays.forEach((monday, i) => {
-    const { year, month, dayOfMonth } = civilFromDay(monday);
+    const { month, dayOfMonth } = civilFromDay(monday);
     if (dayOfMonth > 7 && i > 0) return;
-    const label = month === 1 ? String(year) : words.dates.monthShort(month).slice(0, 3);
+    const label = words.dates.monthShort(month).slice(0, 3);
+    if (i === 0 && nextMonthIn(mondays) < 4) return;
     if (i < free || i + label.length > signs.length) return;
     for (const [k, sign] of [...label].entries()) signs[i + k] = sign;
     free = i + label.length + 1;
@@ -57,14 +74,15 @@ export function renderYearText(picture: YearPicture, words: SheetWords, width = 
   for (let from = 0; from < mondays.length; from += perPanel) {
     const shown = mondays.slice(from, from + perPanel);
     const axis = ` ${axisOf(shown, words)}`;
-    lines.push('', axis, ` ${standstillRow(shown, picture)}`.trimEnd());
+    lines.push('', ` ${yearsRow(shown)}`, axis, ` ${standstillRow(shown, picture)}`.trimEnd());
     for (const lane of picture.lanes) {
+      const name = words.year.laneName(lane);
       const note = words.year.laneNote(lane);
-      const gap = width - [...lane.name].length - [...note].length;
+      const gap = width - [...name].length - [...note].length;
       lines.push(
         ...(gap >= 2
-          ? [`${lane.name}${' '.repeat(gap)}${note}`]
-          : [...wrapText(lane.name, width), ...wrapText(note, width, 2)]),
+          ? [`${name}${' '.repeat(gap)}${note}`]
+          : [...wrapText(name, width), ...wrapText(note, width, 2)]),
       );
       lines.push(...laneRows(lane, from, perPanel));
     }

@@ -1,0 +1,142 @@
+import type { Day } from '@twelvemonth/basis';
+import type { EatenPart, MonthJob, MonthLine, MonthOrder } from '../sheets.ts';
+import { dateWords, dayNear, partOfMonth } from './date-words.ts';
+import { dayReasonWord, kitWord, plainCode, riskWord, stageWord, startWord } from './garden-words.ts';
+import { capital, countOf, listText, numbersText, servingsText } from './number-words.ts';
+
+/** What one line of the month's sheet says in each of its cells. */
+
+const orDash = (value: number | null, unit: string): string => (value === null ? '–' : `${value}${unit}`);
+
+export function amountWords({ amount, act, startsAs }: MonthLine): string {
+  const { sow, plant, keep } = amount;
+  if (amount.unit === 'trays') return countOf(sow ?? 1, 'tray');
+  const unit = amount.unit === 'metres' ? ' m' : '';
+  const first = act === 'plant' && sow !== null ? `${sow} ${startWord(startsAs, sow)}` : orDash(sow, unit);
+  if (act === 'plant') return keep === null ? first : `${first} / ${keep}`;
+  return `${first} / ${orDash(plant, unit)} / ${orDash(keep, unit)}`;
+}
+
+const routeWords: Readonly<Record<string, string>> = {
+  direct: 'in drills, in place',
+  planted: 'in place',
+  module: 'in modules',
+  warm: 'in modules, in the warm',
+  tray: 'thickly in a tray',
+};
+
+export function howWords(line: MonthLine): string {
+  const { inRow, betweenRow } = line.spacingCm;
+  const spacing = line.route === 'direct' ? `rows ${betweenRow} cm apart` : `${inRow} × ${betweenRow} cm`;
+  if (line.act === 'plant-out') return `plant out, ${spacing}`;
+  const route = routeWords[line.route] ?? plainCode(line.route);
+  return line.route === 'tray' ? route : `${route}; ${spacing}`;
+}
+
+export const bedsWords = (beds: MonthLine['beds']): string =>
+  beds
+    .map((b) => `${b.placeName}${b.numbers.some((n) => n > 0) ? ` ${numbersText(b.numbers)}` : ''}`)
+    .join('; ');
+
+export function whereWords(line: MonthLine): string {
+  const beds = bedsWords(line.beds);
+  const raised = line.path
+    .filter((s) => s.stage !== 'bed' && s.stage !== 'tub')
+    .map((s) => s.placeName || stageWord(s.stage));
+  const stops = [...new Set(raised), ...(beds === '' ? [] : [beds])];
+  const route = stops.length > 0 ? stops.join(' → ') : (line.path.at(-1)?.placeName ?? '');
+  const clear = line.clearFirst.map((c) => `${c.kindName} (${c.number}) out by ${dayNear(c.by, line.day)}`);
+  const kit = [...new Set(line.kit.map((k) => `${kitWord(k.kit)} from ${dayNear(k.from, line.day)}`))];
+  return [route, ...(clear.length > 0 ? [`first ${listText(clear)}`] : []), ...kit.slice(0, 2)].join('; ');
+}
+
+const roughSpanDays = 35;
+
+function firstWords(part: EatenPart, near: Day): string {
+  if (part.firstFrom === null || part.firstTo === null) return '';
+  const span =
+    part.firstTo - part.firstFrom > roughSpanDays
+      ? dateWords.roughly(part.firstFrom, part.firstTo)
+      : dateWords.days(part.firstFrom, part.firstTo);
+  const year = dayNear(part.firstTo, near).slice(dateWords.day(part.firstTo).length);
+  return span + year;
+}
+
+export function eatenPartWords(part: EatenPart, near: Day, named: boolean): string {
+  const name = named ? `${plainCode(part.harvest)} ` : '';
+  const first = firstWords(part, near);
+  if (first === '')
+    return `${name}${part.reason === null ? 'not in most years' : dayReasonWord(part.reason)}`;
+  const last = part.lastMiddle;
+  if (last === null || last - part.firstTo! < 14) return name + first;
+  return `${name}from ${first}, to ${partOfMonth(last)}`;
+}
+
+export const eatenWords = (line: MonthLine): string =>
+  line.eaten.map((part) => eatenPartWords(part, line.day, line.eaten.length > 1)).join('; ');
+
+export function changeWords(servings: number): string {
+  if (Math.abs(servings) < 0.5) return 'no loss';
+  return servings < 0 ? `${servingsText(-servings)} fewer` : `${servingsText(servings)} more`;
+}
+
+export function lastSafeWords(line: MonthLine): string {
+  if (line.lastSafeDay === null) return '';
+  const day = dayNear(line.lastSafeDay, line.day);
+  return line.weekLateServings === null ? day : `${day} (a week late: ${changeWords(line.weekLateServings)})`;
+}
+
+export const mindWords = (line: MonthLine): string =>
+  line.mind
+    .slice(0, 2)
+    .map((m) => riskWord(m.code))
+    .join('; ');
+
+const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
+  'pot-on': 'Pot on',
+  'plant-out': 'Plant out',
+  'harden-off': 'Harden off',
+  clear: 'Clear',
+  'net-on': 'Net on',
+  'net-off': 'Net off',
+  'mesh-on': 'Mesh on',
+  'mesh-off': 'Mesh off',
+  'fleece-night': 'Fleece at hand for',
+  lift: 'Lift',
+  order: 'Order',
+  cure: 'Dry and cure',
+};
+
+export function jobTitle(job: MonthJob): string {
+  const number = job.number === null ? '' : ` (${job.number})`;
+  return `${jobVerbs[job.code] ?? capital(plainCode(job.code))} ${job.kindName}${number}`;
+}
+
+export function jobWords(job: MonthJob): string {
+  const count = job.count > 1 && ['pot-on', 'harden-off', 'lift'].includes(job.code) ? `, ${job.count}` : '';
+  const place = job.placeName === '' ? '' : `, ${job.placeName}`;
+  return `${dateWords.day(job.day)}: ${jobTitle(job)}${count}${place}`;
+}
+
+export function orderWords(order: MonthOrder): string {
+  const what =
+    order.startsAs === 'seed'
+      ? countOf(order.packets, 'packet')
+      : `${Math.ceil(order.needCount)} ${startWord(order.startsAs, 2)}`;
+  return `${order.kindName}: ${what}, by ${dateWords.day(order.orderBy)}`;
+}
+
+export function eventTitle(line: MonthLine): string {
+  const verb = { sow: 'Sow', plant: 'Plant', 'plant-out': 'Plant out' }[line.act];
+  return `${verb} ${line.kindName} (${line.number})${line.state === 'draft' ? ', draft' : ''}`;
+}
+
+export const eventText = (line: MonthLine): string =>
+  [
+    `${line.act === 'plant' ? 'Plant / keep' : 'Sow / plant / keep'}: ${amountWords(line)}`,
+    `How: ${howWords(line)}`,
+    `Where: ${whereWords(line)}`,
+    `Eaten, most years: ${eatenWords(line)}`,
+    ...(line.lastSafeDay === null ? [] : [`Last safe day: ${lastSafeWords(line)}`]),
+    ...(line.mind.length === 0 ? [] : [`Mind: ${mindWords(line)}`]),
+  ].join('\n');

@@ -1,0 +1,65 @@
+import type { Caution, MonthWords, SheetHead } from '../sheets.ts';
+import { dateWords } from './date-words.ts';
+import { areaWord } from './garden-words.ts';
+import * as line from './line-words.ts';
+
+export const cautionWords: Readonly<Record<Caution, string>> = {
+  'green-potatoes': 'Green potatoes are not food.',
+  'raw-beans': 'Runner, climbing and kidney beans must be boiled before they are eaten.',
+  'nitrate-leaves': 'Leaves grown in winter hold much nitrate: not for infants.',
+  'compost-dust': 'Damp the compost before you handle it and do not breathe its dust.',
+  'spray-label': 'Follow the label and the local rules for anything you spray.',
+};
+
+function seasonNote(head: SheetHead): string {
+  const standstill = head.standstill.find((s) => s.to >= head.printedDay);
+  const parts = [
+    ...(head.frostFrom === null
+      ? []
+      : [`First frost: not before ${dateWords.day(head.frostFrom)} in nine years of ten.`]),
+    ...(standstill === undefined
+      ? []
+      : [
+          `Next to nothing grows between ${dateWords.day(standstill.from)} and ${dateWords.day(standstill.to)}.`,
+        ]),
+  ];
+  return parts.join(' ');
+}
+
+export const monthWords: MonthWords = {
+  title: (sheet) => dateWords.month(sheet.month),
+  intro: (sheet, medium) => [
+    `${medium === 'page' ? 'Firm lines are bold, drafts dotted.' : 'Firm [ ], draft [·], waiting from before [!].'} Three numbers: sow / plant / expect to keep. Dates are ranges that hold in most years (eight of ten). ${seasonNote(sheet.head)}`.trim(),
+  ],
+  areaHeading: (area, sheet) => `${dateWords.month(sheet.month)} · ${areaWord(area)}`,
+  lateHeading: 'Still waiting from before',
+  jobsHeading: 'Other jobs',
+  ordersHeading: 'To order',
+  nothing: 'Nothing to sow or plant.',
+  columns: {
+    number: 'No.',
+    what: 'What',
+    amount: 'Sow / plant / keep',
+    how: 'How',
+    where: 'Where, then where',
+    eaten: 'Eaten, most years',
+    lastSafe: 'Last safe day',
+    mind: 'Mind',
+    did: 'What I did',
+  },
+  labels: { eaten: 'eaten:', lastSafe: 'last safe day:', mind: 'mind:' },
+  what: (l) => (l.act === 'plant-out' ? `${l.kindName}, plants` : l.kindName),
+  amount: line.amountWords,
+  how: line.howWords,
+  where: line.whereWords,
+  eaten: line.eatenWords,
+  lastSafe: line.lastSafeWords,
+  mind: line.mindWords,
+  job: line.jobWords,
+  order: line.orderWords,
+  caution: (caution) => cautionWords[caution],
+  eventTitle: line.eventTitle,
+  eventText: line.eventText,
+  jobTitle: line.jobTitle,
+  orderTitle: (order) => `Order ${order.kindName}`,
+};
