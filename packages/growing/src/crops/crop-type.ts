@@ -159,6 +159,11 @@ export interface CropType {
   /** Leaf kills half of the plants at this minimum, soft and fully hardened. */
   readonly frostSoftC: number;
   readonly frostHardenedC: number;
+  /** How much colder it may be for the same loss under a rigid cover (dry leaves, no wind), and under a night's fleece. */
+  readonly frostCoverGainC: number;
+  readonly frostFleeceGainC: number;
+  /** Bulbing goes faster in bigger plants: days behind the gate × (planting-size sum ÷ size at the gate) to this power. */
+  readonly bulbingSizePower: number;
 
   readonly bolting: Bolting | null;
   readonly harvests: readonly Harvest[];

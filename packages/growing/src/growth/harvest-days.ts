@@ -52,6 +52,13 @@ export function gateDay(growing: Growing, harvest: Harvest): Day {
   return 0;
 }
 
+/** Bigger plants bulb sooner (Brewster 2008: leaf area and shade hasten bulbing), within a quarter either way. */
+function bulbingSizeFactor(growing: Growing, harvest: Harvest, gateAt: Day): number {
+  const size = Math.max(1, growing.raised.growthAt(gateAt));
+  const factor = Math.exp(growing.kind.bulbingSizePower * Math.log(Math.max(1, growing.sumOf(harvest.fullDays)) / size));
+  return Math.min(1.25, Math.max(0.75, factor));
+}
+
 export function firstHarvestDay(growing: Growing, harvest: Harvest, firstDayOf: (id: string) => Day): Day {
   const { raised } = growing;
   const sum = growing.sumOf(harvest.startDays);
@@ -61,11 +68,9 @@ export function firstHarvestDay(growing: Growing, harvest: Harvest, firstDayOf: 
       : dayOfSum(raised.bed, raised.growth, firstDayOf(harvest.after), sum);
   const gate = harvest.startGate;
   if (gate.gate === 'none' || gate.gate === 'midwinter') return grown;
-  const behind = dayOfSum(
-    raised.bed,
-    raised.growth,
-    gateDay(growing, harvest),
-    growing.sumOf(gate.afterDays),
-  );
+  const gateAt = gateDay(growing, harvest);
+  let after = growing.sumOf(gate.afterDays);
+  if (gate.gate === 'day-length' && gateAt < NEVER) after *= bulbingSizeFactor(growing, harvest, gateAt);
+  const behind = dayOfSum(raised.bed, raised.growth, gateAt, after);
   return Math.max(grown, behind);
 }

@@ -22,7 +22,10 @@ export function survivalOf(
   southern: boolean,
 ): Survival {
   const margins = raised.bed.frostMargins(plan.kind);
-  const firstWeek = Math.max(0, Math.ceil((raised.groundDay - raised.bed.startDay) / 7));
+  const { frostCoverGainC, frostFleeceGainC } = plan.kind;
+  const gainC = underCover ? frostCoverGainC : plan.protection.includes('fleece') ? frostFleeceGainC : 0;
+  const exposedDay = Math.max(raised.groundDay, raised.emergenceDay);
+  const firstWeek = exposedDay >= NEVER ? margins.length : Math.max(0, Math.ceil((exposedDay - raised.bed.startDay) / 7));
   let checkedWeek = firstWeek;
   let smallest = 99;
   return {
@@ -30,7 +33,7 @@ export function survivalOf(
       const until = Math.min(margins.length, Math.floor((day - raised.bed.startDay) / 7));
       for (; checkedWeek < until; checkedWeek++)
         if (margins[checkedWeek]! < smallest) smallest = margins[checkedWeek]!;
-      return 1 - frostLostShare(smallest);
+      return 1 - frostLostShare(smallest + gainC);
     },
     hazards: (day) => {
       if (raised.groundDay >= NEVER) return 1;
