@@ -1,0 +1,16 @@
+import type { TruthRow } from '../truth-row.ts';
+import { dayLengthRows } from './day-length.ts';
+import { degreeDayRows } from './degree-days.ts';
+import { fao56Rows } from './fao56.ts';
+import { generatorRows } from './generator.ts';
+import { soilRows } from './soil.ts';
+import { winterHeatRows } from './winter-heat.ts';
+
+export const climateTruthRows = (): TruthRow[] => [
+  ...fao56Rows(),
+  ...dayLengthRows(),
+  ...degreeDayRows(),
+  ...soilRows(),
+  ...generatorRows(),
+  ...winterHeatRows(),
+];
