@@ -42,12 +42,6 @@ module.exports = {
       from: { pathNot: '^adapters/solver-highs/' },
       to: { path: 'node_modules/highs/' },
     },
-    {
-      name: 'declared-only',
-      severity: 'error',
-      from: { path: '^(packages|adapters|apps)/' },
-      to: { dependencyTypes: ['npm-no-pkg', 'npm-unknown', 'unknown', 'undetermined'] },
-    },
     { name: 'unresolved', severity: 'error', from: {}, to: { couldNotResolve: true } },
     {
       name: 'held-out',

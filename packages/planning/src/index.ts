@@ -1,3 +1,9 @@
+export * from './candidates/routes.ts';
+export * from './problem.ts';
+export * from './program/price.ts';
+export * from './scenarios/choose-scenarios.ts';
+export * from './solve/plan-sowings.ts';
+export * from './solve/solver-contract.ts';
+export * from './solve/stub-solver.ts';
 export * from './solver-port.ts';
-export { solverContract, type TestKit } from './solve/solver-contract.ts';
-export { stubSolver } from './solve/stub-solver.ts';
+export * from './verdict/simulate.ts';

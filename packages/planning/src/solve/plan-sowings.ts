@@ -1,0 +1,179 @@
+/**
+ * Choosing the sowings: scenarios, candidates, a greedy plan at once, then the program: its relaxation gives the proven
+ * bound and, rounded, a better plan; a program over the promising candidates, started from the best plan, improves it.
+ * Stops by gap or by counted nodes; the clock is a safety net only and marks the plan as not reproducible.
+ *
+ * Gap = (best − bound) / (cost of sowing nothing − bound), the bound from the program over all candidates.
+ */
+import { invariant } from '@twelvemonth/basis';
+import { makeCandidates } from '../candidates/make-candidates.ts';
+import { probePlans } from '../candidates/probe-plans.ts';
+import { standingOptions } from '../candidates/standing-options.ts';
+import type { Candidate, Choice, PlanningProblem } from '../problem.ts';
+import { buildProgram, type PlantingProgram } from '../program/build-program.ts';
+import { chooseScenarios, type Scenario } from '../scenarios/choose-scenarios.ts';
+import type { SolverPort } from '../solver-port.ts';
+import { choicesOfPoint, type PricedPlan, pricePlan, withFixed } from './evaluate.ts';
+import { greedyPlan } from './greedy.ts';
+import { roundRelaxation } from './round-relaxation.ts';
+
+export interface PlanLimits {
+  readonly scenarioCount: number;
+  readonly gapShare: number;
+  /** Branching nodes of the last step. */
+  readonly nodes: number;
+  readonly timeLimitSeconds: number | null;
+}
+
+export interface PlanSteps {
+  readonly progress: (
+    step: 'candidates' | 'greedy' | 'program',
+    doneShare: number | null,
+    gapShare: number | null,
+  ) => void;
+  readonly stopRequested: () => boolean;
+  readonly elapsedSeconds: () => number;
+}
+
+export interface ChosenPlan {
+  readonly choices: readonly Choice[];
+  readonly candidates: readonly Candidate[];
+  readonly scenarios: readonly Scenario[];
+  readonly gapShare: number | null;
+  /** Program cost of the plan less its bound, servings (weighted) over the horizon. */
+  readonly gapServings: number | null;
+  readonly iterations: number;
+  readonly stoppedBecause: 'gap' | 'effort' | 'time' | 'stopped' | 'greedy-only';
+  readonly reproducible: boolean;
+}
+
+/** Candidates whose relaxed value is above this are looked at again in whole batches. */
+const promisingAbove = 0.01;
+
+export async function planSowings(
+  problem: PlanningProblem,
+  solver: SolverPort | null,
+  limits: PlanLimits,
+  steps: PlanSteps,
+): Promise<ChosenPlan> {
+  const scenarios = chooseScenarios(problem, probePlans(problem), limits.scenarioCount);
+  const candidates = [
+    ...standingOptions(problem, scenarios),
+    ...makeCandidates(problem, scenarios, (share) => steps.progress('candidates', share, null)),
+  ];
+  steps.progress('greedy', null, null);
+  const latest = (options: readonly Candidate[]): Candidate => options[options.length - 1]!;
+  const first = greedyPlan(problem, scenarios, candidates, latest, steps.stopRequested);
+  const base = { candidates, scenarios };
+  if (solver === null || steps.stopRequested()) {
+    const stoppedBecause = solver === null ? ('greedy-only' as const) : ('stopped' as const);
+    return {
+      ...base,
+      choices: first,
+      gapShare: null,
+      gapServings: null,
+      iterations: 0,
+      stoppedBecause,
+      reproducible: solver === null,
+    };
+  }
+  steps.progress('program', null, null);
+  const planting = buildProgram(problem, scenarios, candidates);
+  return improve(problem, base, planting, first, solver, limits, steps);
+}
+
+async function improve(
+  problem: PlanningProblem,
+  base: { candidates: readonly Candidate[]; scenarios: readonly Scenario[] },
+  planting: PlantingProgram,
+  first: readonly Choice[],
+  solver: SolverPort,
+  limits: PlanLimits,
+  steps: PlanSteps,
+): Promise<ChosenPlan> {
+  const { candidates, scenarios } = base;
+  const { program, columnOf, offset } = planting;
+  const outOfTime = (): boolean =>
+    limits.timeLimitSeconds !== null && steps.elapsedSeconds() > limits.timeLimitSeconds;
+  const relaxed = await solver.relax(program);
+  let iterations = relaxed.iterations;
+  const priced: PricedPlan[] = [];
+  const consider = async (choices: readonly Choice[]): Promise<void> => {
+    const plan = await pricePlan(solver, planting, candidates, choices);
+    if (plan !== null) priced.push(plan);
+  };
+  await consider(first);
+  const nothing = await pricePlan(solver, planting, candidates, standingOnly(candidates));
+  const bound = relaxed.objective === null ? null : relaxed.objective + offset;
+  if (relaxed.colValue !== null && !steps.stopRequested() && !outOfTime()) {
+    const values = columnOf.map((column) => relaxed.colValue![column]!);
+    await consider(roundRelaxation(problem, scenarios, candidates, values, steps.stopRequested));
+  }
+  const best = (): PricedPlan => priced.reduce((a, b) => (b.cost < a.cost ? b : a));
+  const gapOf = (plan: PricedPlan): number | null =>
+    bound === null || nothing === null
+      ? null
+      : Math.max(0, (plan.cost - bound) / Math.max(1e-9, nothing.cost - bound));
+  let stoppedBecause: ChosenPlan['stoppedBecause'] = 'effort';
+  invariant(priced.length > 0, 'the greedy plan fits the program');
+  steps.progress('program', null, gapOf(best()));
+
+  if ((gapOf(best()) ?? 1) <= limits.gapShare) stoppedBecause = 'gap';
+  else if (steps.stopRequested()) stoppedBecause = 'stopped';
+  else if (outOfTime()) stoppedBecause = 'time';
+  else if (limits.nodes > 0 && relaxed.colValue !== null) {
+    const start = best();
+    const keep = candidates.map(
+      (_, c) => relaxed.colValue![columnOf[c]!]! > promisingAbove || start.point[columnOf[c]!]! > 0.5,
+    );
+    const left =
+      limits.timeLimitSeconds === null ? null : Math.max(1, limits.timeLimitSeconds - steps.elapsedSeconds());
+    const restricted = restrictTo(program, columnOf, keep);
+    const answer = await solver.solve(
+      restricted,
+      { gapShare: limits.gapShare, nodes: limits.nodes, timeLimitSeconds: left, randomSeed: problem.seed },
+      start.point,
+      (p) => {
+        const value =
+          bound === null || nothing === null ? null : (p.objective + offset - bound) / (nothing.cost - bound);
+        steps.progress('program', null, value);
+      },
+      steps.stopRequested,
+    );
+    iterations += answer.iterations;
+    if (answer.colValue !== null) await consider(choicesOfPoint(candidates, columnOf, answer.colValue));
+    if (answer.status === 'time' || outOfTime()) stoppedBecause = 'time';
+    else if (answer.status === 'stopped') stoppedBecause = 'stopped';
+    else if ((gapOf(best()) ?? 1) <= limits.gapShare) stoppedBecause = 'gap';
+  }
+  const chosen = best();
+  return {
+    ...base,
+    choices: chosen.choices,
+    gapShare: gapOf(chosen),
+    gapServings: bound === null ? null : chosen.cost - bound,
+    iterations,
+    stoppedBecause,
+    reproducible: stoppedBecause === 'gap' || stoppedBecause === 'effort',
+  };
+}
+
+/** Sowing nothing: what stands goes on to its natural end. */
+function standingOnly(candidates: readonly Candidate[]): Choice[] {
+  const last = new Map<string, Candidate>();
+  for (const candidate of candidates) if (candidate.group !== null) last.set(candidate.group, candidate);
+  return [...last.values()].map((candidate) => ({ candidate, batches: 1 }));
+}
+
+function restrictTo(
+  program: PlantingProgram['program'],
+  columnOf: readonly number[],
+  keep: readonly boolean[],
+) {
+  const fixed = withFixed(program, [], []);
+  const colUpper = program.colUpper.slice();
+  columnOf.forEach((column, c) => {
+    if (!keep[c]) colUpper[column] = 0;
+  });
+  return { ...fixed, colUpper, colWhole: program.colWhole };
+}
