@@ -6,6 +6,7 @@ export const dailyIssueCodes = [
   'daily-column-missing',
   'daily-no-rows',
   'daily-line-too-long',
+  'daily-too-many-lines',
   'daily-bad-date',
   'daily-bad-number',
   'daily-impossible-value',

@@ -73,6 +73,12 @@ describe('reading a daily file', () => {
     expect(codes(lines)).toContain(code);
   });
 
+  it('stops at a file that is far too long', () => {
+    const { record, issues } = readDailyCsv(`${header}\n${'2020-01-01,1,0,0,1,1\n'.repeat(400_000)}`, site);
+    expect(record).toBeNull();
+    expect(issues.map((i) => i.code)).toContain('daily-too-many-lines');
+  });
+
   it('says what is wrong with the header', () => {
     expect(codes(rows(), 'a,b,c')).toEqual(['daily-no-header']);
     expect(codes(rows(), 'date,tmax,rain')).toEqual(['daily-column-missing']);

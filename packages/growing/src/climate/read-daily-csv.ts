@@ -17,6 +17,8 @@ import { DailyIssues } from './daily-issues.ts';
 import { recordedRadiationMJPerM2Day } from './radiation.ts';
 
 const longestLine = 4000;
+/** A thousand years of days: a longer file is something else. */
+const mostLines = 365_000;
 const longestBridgeDays = 5;
 const longestSpanDays = 110_000;
 const shortRecordDays = 2 * 365;
@@ -59,6 +61,10 @@ function readRows(text: string, issues: DailyIssues): Row[] {
   let columns: Partial<Record<DailyColumn, number>> | null = null;
   let separator = ',';
   for (const [line, number] of linesOf(text)) {
+    if (number > mostLines) {
+      issues.add('daily-too-many-lines', 'error', number, { most: mostLines });
+      return [];
+    }
     if (line.length > longestLine) {
       issues.add('daily-line-too-long', 'warning', number, { length: line.length });
       continue;

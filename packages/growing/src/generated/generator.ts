@@ -123,7 +123,6 @@ export const generatorTable = Object.freeze({
     'radiation-time-constant-days-per-cm': 0.3,
     'radiation-warming-c-per-mj': 0.218,
     'night-cooling-c': 1.15,
-    'annual-damping-depth-cm': 224.1,
     'sowing-depth-cm': 3,
   }),
   'standstill': numbers({
