@@ -17,6 +17,8 @@ export interface Bed {
   readonly placeName: string;
   /** 1-based among the like places. */
   readonly number: number;
+  /** How many like it there are. */
+  readonly of: number;
   readonly area: string;
   readonly stripCount: number;
 }
@@ -37,6 +39,8 @@ export interface GroundClass {
   readonly bannedFamilies: readonly string[];
   /** How often somebody comes by in a week: visited twice or less it grows no salad for tonight. */
   readonly visitsPerWeek: number;
+  /** A bench on which crops stay for life: index of the bench whose space they take; null for ground. */
+  readonly bench: number | null;
 }
 
 export interface Bench {

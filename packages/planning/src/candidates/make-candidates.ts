@@ -152,7 +152,10 @@ function candidateOf(
     stripsPerBatch: 1,
     groundFromWeek,
     groundToWeek,
-    bench: benchUses(problem, choice, kind, probe, heldWeeks),
+    bench:
+      ground.bench === null
+        ? benchUses(problem, choice, kind, probe, heldWeeks)
+        : [{ bench: ground.bench, fromWeek: groundFromWeek, toWeek: groundToWeek, m2: ground.stripM2 }],
     startWeek,
     minutes: ground.stripM2 * (kind.workMinutesToStartPerM2 + kind.workMinutesPerM2Week * weeks),
     mostBatches: ground.stripCount,

@@ -1,0 +1,118 @@
+import { type Day, weekOfDay } from '@twelvemonth/basis';
+import type { Garden } from '@twelvemonth/garden';
+import {
+  allKinds,
+  allRoles,
+  type DailyWeather,
+  type ForecastContext,
+  forecastContext,
+  type MemberPurpose,
+  type SowingPlan,
+} from '@twelvemonth/growing';
+import type { PlanningProblem, PlantLimit } from '@twelvemonth/planning';
+import { appetiteOf } from './appetite.ts';
+import { climateSourceOf, siteOf } from './climate-source.ts';
+import { exposuresOf } from './exposures.ts';
+import { benchesOf, groundOf } from './ground.ts';
+import { fitWaiting, standingCrops } from './standing.ts';
+import { stockLots, storesOf } from './stock.ts';
+
+/** Weather begins this long before the plan, so that what stands has its past. */
+const pastDays = 420;
+export const tailWeeks = 26;
+const afterDays = 30;
+
+export interface ContextSize {
+  readonly fromDay: Day;
+  readonly weeks: number;
+  readonly memberCount: number;
+  readonly seed: number;
+}
+
+/** Null when the garden has no climate to draw from. */
+export function contextOf(
+  garden: Garden,
+  daily: DailyWeather | null,
+  purpose: MemberPurpose,
+  size: ContextSize,
+): ForecastContext | null {
+  const source = climateSourceOf(garden, daily);
+  if (source === null) return null;
+  return forecastContext({
+    site: siteOf(garden),
+    source,
+    exposures: exposuresOf(garden),
+    seed: size.seed,
+    purpose,
+    memberCount: size.memberCount,
+    startDay: size.fromDay - pastDays,
+    dayCount: pastDays + (size.weeks + tailWeeks) * 7 + afterDays,
+  });
+}
+
+export function protectionOf(garden: Garden): SowingPlan['protection'] {
+  const { fleeceM, meshM, netM } = garden.kit;
+  return [
+    ...(fleeceM > 0 ? (['fleece'] as const) : []),
+    ...(meshM > 0 ? (['mesh'] as const) : []),
+    ...(netM > 0 ? (['net'] as const) : []),
+  ];
+}
+
+function limitsOf(garden: Garden, weeks: number): PlantLimit[] {
+  const years = Math.max(1, Math.round(weeks / 52));
+  const limits = new Map<string, PlantLimit>();
+  const at = (kind: string): PlantLimit =>
+    limits.get(kind) ?? { kind, leastPlants: 0, mostPlants: Number.POSITIVE_INFINITY };
+  for (const { kind, count } of garden.household.yearly)
+    limits.set(kind, { ...at(kind), leastPlants: count });
+  for (const wish of garden.wishes) {
+    if (wish.wish === 'at-least') limits.set(wish.kind, { ...at(wish.kind), leastPlants: wish.plantsCount });
+    if (wish.wish === 'at-most')
+      limits.set(wish.kind, { ...at(wish.kind), mostPlants: wish.plantsCount * years });
+  }
+  return [...limits.values()].map((l) => ({ ...l, leastPlants: Math.min(l.leastPlants, l.mostPlants) }));
+}
+
+export function kindsOnOffer(garden: Garden): ReturnType<typeof allKinds> {
+  const not = new Set(garden.household.dislikes);
+  for (const wish of garden.wishes) if (wish.wish === 'forbid') not.add(wish.kind);
+  return allKinds().filter((kind) => !not.has(kind.id) && !not.has(kind.crop));
+}
+
+export function buildProblem(garden: Garden, context: ForecastContext, size: ContextSize): PlanningProblem {
+  const fromWeek = weekOfDay(size.fromDay);
+  const weekCount = size.weeks + tailWeeks;
+  const benches = benchesOf(garden);
+  const ground = groundOf(garden, benches);
+  const stores = storesOf(garden);
+  const protection = protectionOf(garden);
+  const standing = standingCrops({
+    garden,
+    context,
+    ground,
+    benches,
+    stores,
+    protection,
+    fromDay: size.fromDay,
+  });
+  return {
+    context,
+    fromDay: size.fromDay,
+    fromWeek,
+    shownWeeks: size.weeks,
+    weekCount,
+    kinds: kindsOnOffer(garden),
+    ground,
+    benches,
+    standing: fitWaiting(standing, ground, fromWeek, weekCount),
+    stock: stockLots(garden, size.fromDay),
+    appetite: appetiteOf(garden, fromWeek, weekCount),
+    roles: allRoles(),
+    stores,
+    protection,
+    limits: limitsOf(garden, size.weeks),
+    minutesPerWeek: garden.hoursPerWeek === null ? null : garden.hoursPerWeek * 60,
+    seed: size.seed,
+  };
+}

@@ -1,0 +1,115 @@
+import type { Garden, GardenPlace } from '@twelvemonth/garden';
+import { allFamilies, type GrowsIn } from '@twelvemonth/growing';
+import type { Bed, Bench, GroundClass } from '@twelvemonth/planning';
+import { exposureKey, exposureOf } from './exposures.ts';
+
+/** A strip is half a metre of a bed. */
+const stripLengthM = 0.5;
+/** A seed tray, m². */
+export const trayM2 = 0.2;
+
+export function benchAreaM2(place: GardenPlace): number {
+  const each =
+    place.traysCount !== null ? place.traysCount * trayM2 : (place.lengthM ?? 0) * (place.widthM ?? 0);
+  return each * place.count;
+}
+
+function benchStage(garden: Garden, place: GardenPlace): Bench['stage'] {
+  const material = exposureOf(garden, place).cover.material;
+  if (material === 'heated-mat') return 'mat';
+  if (material === 'windowsill') return 'sill';
+  return material === 'cold-frame' || material === 'cloche' ? 'frame' : 'bench';
+}
+
+export function benchesOf(garden: Garden): Bench[] {
+  return garden.places
+    .filter((place) => place.use === 'bench' && place.takenBy === null)
+    .map((place) => ({
+      id: place.id,
+      stage: benchStage(garden, place),
+      exposure: exposureKey(exposureOf(garden, place)),
+      capacityM2: benchAreaM2(place),
+      place: place.id,
+      placeName: place.name,
+    }));
+}
+
+function growsIn(garden: Garden, place: GardenPlace): GrowsIn | null {
+  const material = exposureOf(garden, place).cover.material;
+  if (place.use === 'tub') return 'tub';
+  if (place.use === 'bench')
+    return material === 'windowsill' ? 'sill' : material === 'cold-frame' ? 'frame' : null;
+  if (material === 'polytunnel' || material === 'glass') return 'cover';
+  return material === 'cold-frame' ? 'frame' : 'open';
+}
+
+function bannedFamilies(place: GardenPlace): string[] {
+  return allFamilies()
+    .filter((family) => family.recordedDisease !== null && place.onRecord.includes(family.recordedDisease))
+    .map((family) => family.id);
+}
+
+export interface PlaceStrips {
+  readonly stripM2: number;
+  readonly stripLitres: number;
+  /** Strips in one of the like places. */
+  readonly stripCount: number;
+}
+
+export function stripsOf(place: GardenPlace): PlaceStrips {
+  if (place.use === 'tub') return { stripM2: 0.12, stripLitres: place.litres ?? 10, stripCount: 1 };
+  if (place.use === 'bench') {
+    const trays = Math.floor(benchAreaM2(place) / place.count / trayM2 + 1e-9);
+    return { stripM2: trayM2, stripLitres: 0, stripCount: trays };
+  }
+  const width = place.widthM ?? 1;
+  return {
+    stripM2: Math.round(width * stripLengthM * 100) / 100,
+    stripLitres: 0,
+    stripCount: Math.max(1, Math.floor((place.lengthM ?? 1) / stripLengthM + 1e-9)),
+  };
+}
+
+/** Like places pooled into classes; benches that can carry a crop for life share their space with raising. */
+export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass[] {
+  const classes = new Map<string, GroundClass & { beds: Bed[] }>();
+  for (const place of garden.places) {
+    const inside = growsIn(garden, place);
+    if (inside === null || place.takenBy !== null) continue;
+    const exposure = exposureKey(exposureOf(garden, place));
+    const banned = bannedFamilies(place);
+    const strips = stripsOf(place);
+    const often = place.visitsPerWeek > 2;
+    const id = [exposure, inside, strips.stripM2, strips.stripLitres, banned.join('+'), often ? '' : 'seldom']
+      .filter((part) => part !== '')
+      .join('|');
+    const bench = place.use === 'bench' ? benches.findIndex((b) => b.place === place.id) : -1;
+    let ground = classes.get(id);
+    if (ground === undefined) {
+      ground = {
+        id,
+        exposure,
+        growsIn: inside,
+        stripM2: strips.stripM2,
+        stripLitres: strips.stripLitres,
+        beds: [],
+        stripCount: 0,
+        bannedFamilies: banned,
+        visitsPerWeek: place.visitsPerWeek,
+        bench: bench >= 0 ? bench : null,
+      };
+      classes.set(id, ground);
+    }
+    for (let number = 1; number <= place.count; number++)
+      ground.beds.push({
+        place: place.id,
+        placeName: place.name,
+        number,
+        of: place.count,
+        area: place.area,
+        stripCount: strips.stripCount,
+      });
+    classes.set(id, { ...ground, stripCount: ground.stripCount + strips.stripCount * place.count });
+  }
+  return [...classes.values()];
+}

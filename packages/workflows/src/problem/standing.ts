@@ -1,0 +1,198 @@
+/** Crops that stand, from the file's vague words to sowings that enter at their own stage. */
+import { type Day, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
+import type { Garden, GardenPlace, StandingSowing } from '@twelvemonth/garden';
+import {
+  type CropType,
+  type ForecastContext,
+  kindById,
+  NEVER,
+  type RaisingStage,
+  runSowing,
+  type SowingPlan,
+  type StoreId,
+} from '@twelvemonth/growing';
+import type { Bench, GroundClass, StandingCrop } from '@twelvemonth/planning';
+import { exposureKey, exposureOf } from './exposures.ts';
+import { stripsOf } from './ground.ts';
+
+const optionStepDays = 14;
+/** A plant of unknown sowing day was raised this much longer than its reference days. Judged. */
+const usualRaisingFactor = 1.6;
+
+interface Begun {
+  readonly startDay: Day;
+  readonly spreadDays: number;
+  readonly plantDay: Day | null;
+  readonly raised: boolean;
+}
+
+const middleOf = (span: { fromDay: Day; toDay: Day }): Day => Math.round((span.fromDay + span.toDay) / 2);
+const halfOf = (span: { fromDay: Day; toDay: Day }): number => Math.max(0, (span.toDay - span.fromDay) / 2);
+
+function begun(standing: StandingSowing, kind: CropType, onBench: boolean, firstDay: Day): Begun {
+  const { sown, planted } = standing;
+  const seed = kind.startsAs === 'seed';
+  if (!seed || kind.perennial) {
+    const when = planted ?? sown;
+    const day = when === null ? firstDay : Math.max(firstDay, middleOf(when));
+    return {
+      startDay: day,
+      spreadDays: when === null ? 0 : Math.min(30, halfOf(when)),
+      plantDay: null,
+      raised: false,
+    };
+  }
+  if (sown !== null)
+    return {
+      startDay: Math.max(firstDay, middleOf(sown)),
+      spreadDays: Math.min(30, halfOf(sown)),
+      plantDay: planted === null ? null : middleOf(planted),
+      raised: planted !== null || onBench,
+    };
+  const plantDay = planted === null ? firstDay + 60 : middleOf(planted);
+  const raisingDays = Math.round(kind.raisingDays * usualRaisingFactor);
+  const startDay = Math.max(firstDay, plantDay - raisingDays);
+  return {
+    startDay,
+    spreadDays: planted === null ? 30 : halfOf(planted),
+    plantDay,
+    raised: kind.raisingDays > 0,
+  };
+}
+
+function stagesFor(benches: readonly Bench[], onBench: Bench | undefined): RaisingStage[] {
+  const bench = onBench ?? benches.find((b) => b.stage === 'bench') ?? benches.find((b) => b.stage !== 'mat');
+  return bench === undefined ? [] : [{ stage: bench.stage, exposure: bench.exposure }];
+}
+
+function clearDays(
+  context: ForecastContext,
+  plan: SowingPlan,
+  stores: ReadonlySet<StoreId>,
+  fromDay: Day,
+  mayClearFrom: Day | null,
+): { readonly days: Day[]; readonly groundDay: Day } {
+  const runs = context.members.slice(0, 12).map((member) => runSowing(context, member, plan, stores));
+  const sorted = (values: readonly number[]): Float64Array => Float64Array.from(values).sort();
+  const natural = Math.max(fromDay, Math.round(quantileOfSorted(sorted(runs.map((r) => r.clearDay)), 0.8)));
+  const groundDays = runs.map((r) => r.groundDay).filter((day) => day < NEVER);
+  const groundDay = groundDays.length === 0 ? fromDay : Math.round(quantileOfSorted(sorted(groundDays), 0.6));
+  const days: Day[] = [];
+  if (mayClearFrom !== null)
+    for (let day = Math.max(fromDay, mayClearFrom); day < natural - 7; day += optionStepDays) days.push(day);
+  return { days: [...days, natural], groundDay };
+}
+
+export interface StandingInput {
+  readonly garden: Garden;
+  readonly context: ForecastContext;
+  readonly ground: readonly GroundClass[];
+  readonly benches: readonly Bench[];
+  readonly stores: ReadonlySet<StoreId>;
+  readonly protection: SowingPlan['protection'];
+  readonly fromDay: Day;
+}
+
+function classOf(garden: Garden, ground: readonly GroundClass[], place: GardenPlace): number {
+  const exposure = exposureKey(exposureOf(garden, place));
+  return ground.findIndex((g) => g.exposure === exposure && g.beds.some((bed) => bed.place === place.id));
+}
+
+function stripsFor(standing: StandingSowing, kind: CropType, place: GardenPlace): number {
+  const strips = stripsOf(place);
+  if (place.use === 'tub')
+    return Math.max(
+      1,
+      Math.ceil((standing.count.middle * kind.tubLitresPerPlant) / strips.stripLitres - 0.2),
+    );
+  const m2 = standing.groundM2 ?? (standing.count.middle * kind.inRowCm * kind.betweenRowCm) / 10000;
+  return Math.max(1, Math.ceil(m2 / strips.stripM2 - 0.25));
+}
+
+export function standingCrops(input: StandingInput): StandingCrop[] {
+  const { garden, context, ground, benches, stores, fromDay } = input;
+  const taken = ground.map(() => 0);
+  return garden.standing.flatMap((standing) => {
+    const kind = kindById(standing.kind);
+    const here = garden.places.find((p) => p.id === standing.place);
+    const onBench = benches.find((b) => b.place === standing.place);
+    const home =
+      onBench === undefined ? here : (garden.places.find((p) => p.id === standing.plantInto) ?? here);
+    if (kind === undefined || home === undefined) return [];
+    const index = classOf(garden, ground, home);
+    if (index < 0) return [];
+    const start = begun(standing, kind, onBench !== undefined, context.startDay);
+    const plan: SowingPlan = {
+      id: standing.id,
+      kind,
+      route: start.raised ? 'module' : kind.startsAs === 'seed' ? 'direct' : 'planted',
+      startDay: start.startDay,
+      startSpreadDays: start.spreadDays,
+      stages: start.raised ? stagesFor(benches, onBench) : [],
+      exposure: ground[index]!.exposure,
+      plantDay: onBench === undefined ? start.plantDay : Math.max(fromDay, start.plantDay ?? fromDay),
+      clearDay: null,
+      plantsCount: standing.count.middle,
+      protection: input.protection,
+    };
+    const { days, groundDay } = clearDays(context, plan, stores, fromDay, standing.mayClearFrom);
+    const wanted = stripsFor(standing, kind, home);
+    const room =
+      onBench === undefined ? ground[index]!.stripCount - taken[index]! : ground[index]!.stripCount;
+    const stripsCount = Math.max(0, Math.min(wanted, room));
+    if (onBench === undefined) taken[index]! += stripsCount;
+    const groundFromWeek: Week = Math.max(
+      weekOfDay(fromDay),
+      onBench === undefined ? weekOfDay(fromDay) : weekOfDay(groundDay),
+    );
+    return [
+      {
+        plan,
+        ground: index,
+        stripsCount,
+        place: home.id,
+        placeNumber: onBench === undefined ? standing.placeNumber : null,
+        clearDays: days,
+        groundFromWeek,
+        state: 'done' as const,
+      },
+    ];
+  });
+}
+
+/** Plants waiting on a bench go out when there is room: later than ready, if what stands leaves none before. */
+export function fitWaiting(
+  standing: readonly StandingCrop[],
+  ground: readonly GroundClass[],
+  fromWeek: Week,
+  weekCount: number,
+): StandingCrop[] {
+  const free = ground.map((g) => new Float64Array(weekCount).fill(g.stripCount));
+  const toWeek = (crop: StandingCrop): number =>
+    crop.plan.kind.perennial
+      ? weekCount
+      : Math.min(weekCount, weekOfDay(crop.clearDays.at(-1)!) + 1 - fromWeek);
+  const waits = (crop: StandingCrop): boolean =>
+    crop.groundFromWeek > fromWeek ||
+    (crop.placeNumber === null &&
+      crop.plan.stages.length > 0 &&
+      crop.plan.plantDay !== null &&
+      weekOfDay(crop.plan.plantDay) >= fromWeek);
+  for (const crop of standing)
+    if (!waits(crop)) for (let w = 0; w < toWeek(crop); w++) free[crop.ground]![w]! -= crop.stripsCount;
+  return standing.map((crop) => {
+    if (!waits(crop)) return crop;
+    const strips = free[crop.ground]!;
+    const end = Math.max(crop.groundFromWeek - fromWeek + 1, toWeek(crop));
+    let from = crop.groundFromWeek - fromWeek;
+    const room = (w: number): number => Math.min(...Array.from(strips.slice(w, Math.max(w + 1, end))));
+    while (
+      from < Math.min(weekCount - 1, crop.groundFromWeek - fromWeek + 8) &&
+      room(from) < crop.stripsCount
+    )
+      from++;
+    const stripsCount = Math.max(0, Math.min(crop.stripsCount, room(from)));
+    for (let w = from; w < Math.min(weekCount, end); w++) strips[w]! -= stripsCount;
+    return { ...crop, groundFromWeek: fromWeek + from, stripsCount };
+  });
+}
