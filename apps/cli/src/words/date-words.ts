@@ -22,20 +22,20 @@ const shortMonth = (month: number): string => short[month - 1]!;
 /** "early Oct", "mid-Oct", "late Oct". */
 export function partOfMonth(day: Day): string {
   const { month, dayOfMonth } = civilFromDay(day);
-  const part = dayOfMonth <= 10 ? 'early ' : dayOfMonth <= 20 ? 'mid-' : 'late ';
+  const part = dayOfMonth <= 10 ? 'early\u00a0' : dayOfMonth <= 20 ? 'mid-' : 'late\u00a0';
   return `${part}${shortMonth(month)}`;
 }
 
 function dayText(day: Day): string {
   const { month, dayOfMonth } = civilFromDay(day);
-  return `${dayOfMonth} ${shortMonth(month)}`;
+  return `${dayOfMonth}\u00a0${shortMonth(month)}`;
 }
 
 function daysText(from: Day, to: Day): string {
   if (to <= from) return dayText(from);
   const [a, b] = [civilFromDay(from), civilFromDay(to)];
   return a.month === b.month && a.year === b.year
-    ? `${a.dayOfMonth}–${b.dayOfMonth} ${shortMonth(a.month)}`
+    ? `${a.dayOfMonth}–${b.dayOfMonth}\u00a0${shortMonth(a.month)}`
     : `${dayText(from)} – ${dayText(to)}`;
 }
 
@@ -66,5 +66,5 @@ export const dateWords: DateWords = {
 
 /** "12 Sept", with the year where it is far enough from `near` to be taken for another. */
 export function dayNear(day: Day, near: Day): string {
-  return Math.abs(day - near) > 300 ? `${dayText(day)} ${civilFromDay(day).year}` : dayText(day);
+  return Math.abs(day - near) > 300 ? `${dayText(day)}\u00a0${civilFromDay(day).year}` : dayText(day);
 }

@@ -6,15 +6,17 @@ import { capital, countOf, listText, numbersText, servingsText } from './number-
 
 /** What one line of the month's sheet says in each of its cells. */
 
-const orDash = (value: number | null, unit: string): string => (value === null ? '–' : `${value}${unit}`);
+const orDash = (value: number | null): string => (value === null ? '–' : String(value));
 
 export function amountWords({ amount, act, startsAs }: MonthLine): string {
   const { sow, plant, keep } = amount;
   if (amount.unit === 'trays') return countOf(sow ?? 1, 'tray');
+  if (act === 'plant' && sow !== null) {
+    const pieces = `${sow} ${startWord(startsAs, sow)}`;
+    return keep === null ? pieces : `${pieces} / ${keep}`;
+  }
   const unit = amount.unit === 'metres' ? ' m' : '';
-  const first = act === 'plant' && sow !== null ? `${sow} ${startWord(startsAs, sow)}` : orDash(sow, unit);
-  if (act === 'plant') return keep === null ? first : `${first} / ${keep}`;
-  return `${first} / ${orDash(plant, unit)} / ${orDash(keep, unit)}`;
+  return `${orDash(sow)} / ${orDash(plant)} / ${orDash(keep)}${unit}`;
 }
 
 const routeWords: Readonly<Record<string, string>> = {
@@ -27,7 +29,10 @@ const routeWords: Readonly<Record<string, string>> = {
 
 export function howWords(line: MonthLine): string {
   const { inRow, betweenRow } = line.spacingCm;
-  const spacing = line.route === 'direct' ? `rows ${betweenRow} cm apart` : `${inRow} × ${betweenRow} cm`;
+  const spacing =
+    line.route === 'direct'
+      ? `rows ${betweenRow}\u00a0cm apart`
+      : `${inRow}\u00a0×\u00a0${betweenRow}\u00a0cm`;
   if (line.act === 'plant-out') return `plant out, ${spacing}`;
   const route = routeWords[line.route] ?? plainCode(line.route);
   return line.route === 'tray' ? route : `${route}; ${spacing}`;
@@ -63,8 +68,8 @@ function firstWords(part: EatenPart, near: Day): string {
 }
 
 export function eatenPartWords(part: EatenPart, near: Day, named: boolean): string {
-  const name = named ? `${plainCode(part.harvest)} ` : '';
   const first = firstWords(part, near);
+  const name = named ? `${plainCode(part.harvest)}${first === '' ? ':' : ''} ` : '';
   if (first === '')
     return `${name}${part.reason === null ? 'not in most years' : dayReasonWord(part.reason)}`;
   const last = part.lastMiddle;
@@ -77,7 +82,8 @@ export const eatenWords = (line: MonthLine): string =>
 
 export function changeWords(servings: number): string {
   if (Math.abs(servings) < 0.5) return 'no loss';
-  return servings < 0 ? `${servingsText(-servings)} fewer` : `${servingsText(servings)} more`;
+  const whole = Math.round(Math.abs(servings));
+  return `${servingsText(whole)} ${servings < 0 ? 'fewer' : 'more'}`;
 }
 
 export function lastSafeWords(line: MonthLine): string {

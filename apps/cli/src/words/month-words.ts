@@ -2,6 +2,7 @@ import type { Caution, MonthWords, SheetHead } from '../sheets.ts';
 import { dateWords } from './date-words.ts';
 import { areaWord } from './garden-words.ts';
 import * as line from './line-words.ts';
+import { capital } from './number-words.ts';
 
 export const cautionWords: Readonly<Record<Caution, string>> = {
   'green-potatoes': 'Green potatoes are not food.',
@@ -31,7 +32,7 @@ export const monthWords: MonthWords = {
   intro: (sheet, medium) => [
     `${medium === 'page' ? 'Firm lines are bold, drafts dotted.' : 'Firm [ ], draft [·], waiting from before [!].'} Three numbers: sow / plant / expect to keep. Dates are ranges that hold in most years (eight of ten). ${seasonNote(sheet.head)}`.trim(),
   ],
-  areaHeading: (area, sheet) => `${dateWords.month(sheet.month)} · ${areaWord(area)}`,
+  areaHeading: (area) => capital(areaWord(area)),
   lateHeading: 'Still waiting from before',
   jobsHeading: 'Other jobs',
   ordersHeading: 'To order',

@@ -115,7 +115,7 @@ export const yearWords: YearWords = {
   laneEaten: (lane) => `${amountText(lane.eaten)} of ${amountText(lane.wanted)} servings`,
   perWeek: (servings) => `${amountText(servings)} a week`,
   today: (day) => `today, ${dateWords.day(day)}`,
-  standstill: (from, to) => `standstill ${dateWords.day(from)} – ${dateWords.day(to)}`,
+  standstill: (from, to) => `${dateWords.day(from)} – ${dateWords.day(to)}`,
   columns: {
     week: 'Week of',
     appetite: 'Wanted',

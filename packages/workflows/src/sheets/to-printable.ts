@@ -27,13 +27,13 @@ export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium)
   const w = words.month;
   const columns = [
     column(w.columns.number, 'number', 4),
-    column(w.columns.what, 'what', 14),
-    column(w.columns.amount, 'amount', 11),
-    column(w.columns.how, 'detail', 11),
-    column(w.columns.where, 'detail', 16),
+    column(w.columns.what, 'what', 15),
+    column(w.columns.amount, 'amount', 12),
+    column(w.columns.how, 'detail', 10),
+    column(w.columns.where, 'detail', 17),
     column(w.columns.eaten, 'detail', 14, w.labels.eaten),
-    column(w.columns.lastSafe, 'detail', 10, w.labels.lastSafe),
-    column(w.columns.mind, 'detail', 11, w.labels.mind),
+    column(w.columns.lastSafe, 'detail', 11, w.labels.lastSafe),
+    column(w.columns.mind, 'detail', 14, w.labels.mind),
     column(w.columns.did, 'blank', 9),
   ];
   const row = (line: MonthLine, late: boolean): PrintRow => ({

@@ -26,7 +26,9 @@ td, tbody th[scope=row] { padding: 5px 8px 6px 0; vertical-align: top; text-alig
   overflow-wrap: break-word; hyphens: auto; }
 td.number { font-family: Literata, Georgia, "DejaVu Serif", serif; font-weight: 600; text-align: right; padding-right: 10px; }
 th.number, th.amount, td.amount, th.figure, td.figure { text-align: right !important; }
-td.amount, th.amount { padding-right: 14px; }
+td.amount, th.amount { padding-right: 14px; white-space: nowrap; }
+th.amount { white-space: normal; }
+td.figure, th.figure { padding-right: 18px; }
 th.blank, td.blank { border-left: 1px solid var(--ink); padding-left: 8px; }
 tr.firm .name, tr.late .name { font-weight: 700; }
 tr.draft .name { text-decoration: underline dotted 1.5px; text-underline-offset: 3px; }

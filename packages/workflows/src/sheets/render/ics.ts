@@ -1,6 +1,7 @@
 import { type Day, isoFromDay } from '@twelvemonth/basis';
 import type { MonthSheet } from '../month-sheet.ts';
 import type { SheetWords } from '../words.ts';
+import { plainSpaces } from './text.ts';
 
 /**
  * iCalendar (RFC 5545): all-day events, CRLF, lines folded at 75 octets. Written here because packages own no clock and
@@ -15,7 +16,7 @@ export interface CalendarEvent {
 }
 
 const escapeText = (text: string): string =>
-  text
+  plainSpaces(text)
     // biome-ignore lint/suspicious/noControlCharactersInRegex: only tab and newline may stand in a calendar text
     .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, '')
     .replace(/\\/g, '\\\\')

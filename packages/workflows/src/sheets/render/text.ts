@@ -113,6 +113,9 @@ function textOfList(list: PrintList, width: number): string[] {
   });
 }
 
+/** Words that must not be parted carry a no-break space until the lines are broken. */
+export const plainSpaces = (text: string): string => text.replaceAll('\u00a0', ' ');
+
 export function renderText(sheet: Printable, width = 80): string {
   const lines = [...wrapText(sheet.title, width), ...wrapText(sheet.aside, width), '='.repeat(width)];
   for (const paragraph of sheet.intro) lines.push(...wrapText(paragraph, width));
@@ -131,5 +134,5 @@ export function renderText(sheet: Printable, width = 80): string {
   }
   if (sheet.foot.length > 0) lines.push('');
   for (const note of sheet.foot) lines.push(...wrapText(note, width));
-  return `${lines.map((l) => l.trimEnd()).join('\n')}\n`;
+  return plainSpaces(`${lines.map((l) => l.trimEnd()).join('\n')}\n`);
 }

@@ -4,6 +4,7 @@ text { font: 12.5px "Source Sans 3", "Segoe UI", "DejaVu Sans", system-ui, sans-
 .month { font: 600 12.5px Literata, Georgia, "DejaVu Serif", serif; }
 .lane { font-weight: 600; font-size: 13.5px; text-anchor: end; }
 .lane-note { font-size: 11.5px; fill: #5c6670; text-anchor: end; }
+.scale { font-size: 11px; fill: #5c6670; }
 .note, .key { font-size: 12px; fill: #5c6670; }
 .today-note { font-size: 12px; fill: #b3412b; }
 .eaten { fill: none; stroke-width: 2; stroke-linejoin: round; }

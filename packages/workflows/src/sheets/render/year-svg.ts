@@ -1,4 +1,5 @@
 import { civilFromDay, type Day } from '@twelvemonth/basis';
+import { mondayBefore } from '../sheet-days.ts';
 import type { SheetWords } from '../words.ts';
 import type { LaneWeek, RoleLane, YearPicture } from '../year-picture.ts';
 import { escapeMarkup as e } from './escape.ts';
@@ -10,8 +11,9 @@ import { yearSvgStyle } from './year-svg-style.ts';
  */
 
 const width = 1120;
-const left = 212;
-const right = 20;
+const left = 244;
+const right = 74;
+const laneNameLength = 26;
 const laneHeight = 62;
 const laneGap = 26;
 const top = 112;
@@ -32,6 +34,12 @@ const colourByRole: Readonly<Record<string, string>> = {
   stalks: '#DDCC77',
 };
 const two = (value: number): string => String(Math.round(value * 100) / 100);
+
+/** Long names take two lines. */
+function nameLines(name: string): readonly string[] {
+  const cut = name.length > laneNameLength ? name.lastIndexOf(' ', laneNameLength) : -1;
+  return cut < 0 ? [name] : [name.slice(0, cut), name.slice(cut + 1)];
+}
 
 interface Frame {
   readonly x: (day: Day) => number;
@@ -80,6 +88,12 @@ function laneSvg(lane: RoleLane, index: number, x: Frame['x'], words: SheetWords
   };
   const colour = colourByRole[lane.role] ?? '#5c6670';
   const hatch = `hatch-${index}`;
+  const peak = Math.max(...lane.weeks.map((w) => w.wanted));
+  const labels = [
+    ...nameLines(words.year.laneName(lane)).map((text) => ({ style: 'lane', text })),
+    { style: 'lane-note', text: words.year.laneNote(lane) },
+    { style: 'lane-note', text: words.year.laneEaten(lane) },
+  ];
   const weeks = lane.weeks;
   const lean = weeks
     .filter((w) => w.lean)
@@ -113,9 +127,12 @@ function laneSvg(lane: RoleLane, index: number, x: Frame['x'], words: SheetWords
     `<path class="appetite" d="${steps(weeks, frame, (w) => w.wanted)}"/>`,
     `<path class="base" d="M${left} ${base}H${width - right}"/>`,
     lean === '' ? '' : `<path class="lean" d="${lean}"/>`,
-    `<text class="lane" x="${left - 14}" y="${base - laneHeight + 22}">${e(words.year.laneName(lane))}</text>`,
-    `<text class="lane-note" x="${left - 14}" y="${base - laneHeight + 39}">${e(words.year.laneNote(lane))}</text>`,
-    `<text class="lane-note" x="${left - 14}" y="${base - laneHeight + 54}">${e(words.year.laneEaten(lane))}</text>`,
+    ...labels.map(
+      ({ style, text }, i) =>
+        `<text class="${style}" x="${left - 14}" y="${base - laneHeight + 18 + 15.5 * i}">${e(text)}</text>`,
+    ),
+    `<path class="base" d="M${width - right} ${two(frame.y(peak))}h5"/>`,
+    `<text class="scale" x="${width - right + 9}" y="${two(frame.y(peak) + 4)}">${e(words.year.perWeek(peak))}</text>`,
     '</g>',
   ]
     .filter((part) => part !== '')
@@ -154,18 +171,19 @@ function legendSvg(y: number, words: SheetWords): string {
     ['<path class="standstill" d="M0 0H24V12H0Z"/>', l.standstill],
   ];
   const perRow = 4;
-  const cell = (width - left - right) / perRow;
+  const cell = (width - 48) / perRow;
   return entries
     .map(
       ([sign, text], i) =>
-        `<g transform="translate(${two(left + (i % perRow) * cell)} ${y + Math.floor(i / perRow) * 20})">${sign}<text class="key" x="32" y="10">${e(text)}</text></g>`,
+        `<g transform="translate(${two(24 + (i % perRow) * cell)} ${y + Math.floor(i / perRow) * 20})">${sign}<text class="key" x="32" y="10">${e(text)}</text></g>`,
     )
     .join('\n');
 }
 
 export function renderYearSvg(picture: YearPicture, words: SheetWords): string {
-  const days = Math.max(1, picture.to - picture.from + 1);
-  const x = (day: Day): number => left + ((width - left - right) * (day - picture.from)) / days;
+  const days = Math.max(1, picture.to - mondayBefore(picture.from) + 1);
+  const start = mondayBefore(picture.from);
+  const x = (day: Day): number => left + ((width - left - right) * (day - start)) / days;
   const bottom = top + picture.lanes.length * (laneHeight + laneGap) - 8;
   const height = bottom + 74;
   const within = (day: Day): Day => Math.min(Math.max(day, picture.from), picture.to + 1);

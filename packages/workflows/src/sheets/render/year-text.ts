@@ -1,7 +1,7 @@
 import { civilFromDay, type Day } from '@twelvemonth/basis';
 import type { SheetWords } from '../words.ts';
 import type { LaneWeek, RoleLane, YearPicture } from '../year-picture.ts';
-import { wrapText } from './text.ts';
+import { plainSpaces, wrapText } from './text.ts';
 
 /** The year in 80 columns, one sign a week, two rows a lane; no colour. */
 
@@ -88,5 +88,5 @@ export function renderYearText(picture: YearPicture, words: SheetWords, width = 
     }
     lines.push(axis);
   }
-  return `${lines.map((line) => line.trimEnd()).join('\n')}\n`;
+  return plainSpaces(`${lines.map((line) => line.trimEnd()).join('\n')}\n`);
 }
