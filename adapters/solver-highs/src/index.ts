@@ -1,2 +1,2 @@
-export { type HighsOptions, measuredOptions } from './highs-options.ts';
+export { type HighsOptions, measuredOptions, type OptionValues } from './highs-options.ts';
 export { createHighsSolver, type HighsLimits, type HighsSolver } from './highs-solver.ts';

@@ -20,7 +20,7 @@ export const overdueAfterMs = (timeLimitSeconds: number | null): number | null =
 export function watchForStop(
   stopRequested: () => boolean,
   overdueMs: number | null,
-  thread: HighsThread,
+  thread: Pick<HighsThread, 'askToStop' | 'close'>,
 ): StopWatch {
   const begunMs = performance.now();
   let askedMs: number | null = null;
