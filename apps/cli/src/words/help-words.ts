@@ -1,0 +1,80 @@
+/** What --help says: for somebody who has never seen the program. */
+
+export const programHelp = {
+  about:
+    'Eat your own vegetables every week of the year: from a garden file, what to sow now, how much, where, and what there will be to eat.',
+  start: `
+Start here:
+  $ twelvemonth check examples/marram-end.jsonc     is the file all right?
+  $ twelvemonth plan examples/marram-end.jsonc      the year, this month's sheet, what falls short
+
+Exit codes: 0 all right, 1 errors in the file or the run, 2 wrong use of a command.`,
+};
+
+const example = (lines: string): string => `\nExample:\n${lines}`;
+
+export const commandHelp = {
+  plan: {
+    about: 'choose the sowings for a garden and show the year, the next sheets, shortages and the proof',
+    example: example(
+      `  $ twelvemonth plan examples/marram-end.jsonc --from 2026-08-20 --out winter\n  writes winter/plan.json, the month sheets, dark-months.html, fridge.html, seeds.csv, jobs.ics and year.svg.\n\nCtrl-C once: stop and show the best plan so far. Twice: give up.`,
+    ),
+  },
+  forecast: {
+    about: 'what one sowing would give, and how sure that is',
+    example: example(
+      '  $ twelvemonth forecast examples/marram-end.jsonc --kind leek --sow 2027-03-20 --count 60',
+    ),
+  },
+  sheet: {
+    about: "print a sheet: a month's work, the dark months counted back, or this week's fridge page",
+    example: example(
+      `  $ twelvemonth sheet examples/marram-end.jsonc --month 2026-09 --format html --out september.html\n  $ twelvemonth sheet examples/marram-end.jsonc --fridge 2026-08-24\n\nA plan.json given with --plan, or one beside the garden file that is newer than it, is used; otherwise a plan is made first.`,
+    ),
+  },
+  check: {
+    about: 'every finding in a garden file, with its place and remedy',
+    example: example('  $ twelvemonth check examples/broken/impossible-date.jsonc'),
+  },
+  climate: {
+    about: "the site's year: light, warmth, frost, standstill, each place beside the uncovered ground",
+    example: example('  $ twelvemonth climate examples/marram-end.jsonc'),
+  },
+  kinds: {
+    about: 'the catalogue; with an id every value of that kind and its source',
+    example: example('  $ twelvemonth kinds\n  $ twelvemonth kinds leek'),
+  },
+  seeds: {
+    about: 'what to buy for the plan, in whole packets, with order-by dates',
+    example: example('  $ twelvemonth seeds examples/marram-end.jsonc'),
+  },
+  truth: {
+    about: 'measure the engine against published values and print the errors',
+    example: example('  $ twelvemonth truth'),
+  },
+} as const;
+
+export const optionHelp = {
+  from: 'first day of the plan, as 2026-08-20 (default: planFrom of the file, else today)',
+  weeks: 'weeks to show',
+  members: 'weather runs to plan with',
+  seed: 'number that draws the weather: the same seed gives the same plan',
+  effort: 'work allowed for the search, in thousands of counted steps',
+  time: 'safety net: stop the search after so many seconds (such a plan may differ from run to run)',
+  outDir: 'write plan, sheets, list of seeds, calendar and picture into this folder',
+  json: 'print JSON and nothing else',
+  progress: 'show progress even when the output is not a terminal',
+  kind: 'kind to sow (see: twelvemonth kinds)',
+  sow: 'day of sowing or planting, as 2027-03-20',
+  route: 'how it is raised: direct, planted, module, warm or tray (default: the usual one)',
+  place: 'id of a place in the file (default: the first that suits)',
+  count: 'plants to keep (default: a usual batch)',
+  month: 'month of the sheet, as 2026-09 (default: this month)',
+  dark: 'the dark months instead: what must be sown by when, to eat from midwinter into spring',
+  fridge: 'the fridge page instead, for the week of this day',
+  neighbour: 'with --fridge: the page for whoever waters',
+  format: 'text, html, csv or ics',
+  plan: 'plan to print from (default: plan.json beside the file if it is newer)',
+  outFile: 'write to this file instead of the screen',
+  today: 'the day to print for (default: today, or the first day of the plan if today lies outside it)',
+} as const;
