@@ -12,6 +12,27 @@ const say = (wrong: string, mend: string): IssueSentence => ({ wrong, mend });
 const perhaps = (nearest: string | number | undefined): string =>
   nearest === undefined || nearest === '' ? '' : ` Was "${nearest}" meant?`;
 
+const problemWords: Readonly<Record<string, string>> = {
+  InvalidSymbol: 'something that means nothing here',
+  InvalidNumberFormat: 'a number that is none',
+  PropertyNameExpected: 'a name in quotes is expected',
+  ValueExpected: 'a value is expected',
+  ColonExpected: 'a colon is expected',
+  CommaExpected: 'a comma is expected',
+  CloseBraceExpected: 'a closing brace is expected',
+  CloseBracketExpected: 'a closing bracket is expected',
+  EndOfFileExpected: 'something follows after the end of the garden',
+  InvalidCommentToken: 'a comment that is none',
+  UnexpectedEndOfComment: 'a comment without an end',
+  UnexpectedEndOfString: 'a text without an end',
+  UnexpectedEndOfNumber: 'a number that breaks off',
+  InvalidUnicode: 'a sign code that is none',
+  InvalidEscapeCharacter: 'a backslash that means nothing',
+  InvalidCharacter: 'a sign that is not allowed in a text',
+};
+const problemText = (problem: string | number | undefined): string =>
+  problemWords[String(problem)] ?? String(problem);
+
 export const gardenIssueSentences: Readonly<Record<GardenIssueCode, SentenceOf>> = {
   'file-too-large': (d) =>
     say(
@@ -26,7 +47,7 @@ export const gardenIssueSentences: Readonly<Record<GardenIssueCode, SentenceOf>>
     ),
   'file-not-jsonc': (d) =>
     say(
-      `The text cannot be read from column ${d.column} on (${d.problem}).`,
+      `The text cannot be read from column ${d.column} on: ${problemText(d.problem)}.`,
       'Look for a missing comma, quote or bracket just before this place.',
     ),
   'file-cut-off': () =>

@@ -66,15 +66,29 @@ export const optionHelp = {
   progress: 'show progress even when the output is not a terminal',
   kind: 'kind to sow (see: twelvemonth kinds)',
   sow: 'day of sowing or planting, as 2027-03-20',
-  route: 'how it is raised: direct, planted, module, warm or tray (default: the usual one)',
+  route: 'how it is raised (default: the usual way), one of',
   place: 'id of a place in the file (default: the first that suits)',
   count: 'plants to keep (default: a usual batch)',
   month: 'month of the sheet, as 2026-09 (default: this month)',
   dark: 'the dark months instead: what must be sown by when, to eat from midwinter into spring',
   fridge: 'the fridge page instead, for the week of this day',
   neighbour: 'with --fridge: the page for whoever waters',
-  format: 'text, html, csv or ics',
+  format: 'how it is laid out',
+  seedFormat: 'how it is laid out',
   plan: 'plan to print from (default: plan.json beside the file if it is newer)',
   outFile: 'write to this file instead of the screen',
   today: 'the day to print for (default: today, or the first day of the plan if today lies outside it)',
 } as const;
+
+export const fileArgument = 'the garden file (JSON with comments)';
+export const kindArgument = 'a kind, as "twelvemonth kinds" lists it';
+export const routes = ['direct', 'planted', 'module', 'warm', 'tray'] as const;
+
+export const unknownKindText = (id: string): string =>
+  `There is no kind "${id}". Run "twelvemonth kinds" for the list.`;
+export const icsForMonthsOnly =
+  'A calendar (--format ics) can be made of a month only: use --month, or text, html or csv for this sheet.';
+export const truthIsElsewhere =
+  'The report that measures the engine lives in the repository (truth/report.ts) and is not here. In a checkout, run: npm run truth';
+export const brokenText = (message: string): string =>
+  `Something in the program itself went wrong: ${message}. Nothing was written. Set TWELVEMONTH_DEBUG=1 to see where.`;

@@ -114,3 +114,11 @@ export const cannotText = (reason: string, detail: Readonly<Record<string, strin
     `No plan could be made: ${plainCode(reason)}${values.length > 0 ? ` (${values.join(', ')})` : ''}.`
   );
 };
+
+export const headingShortages = 'Where it falls short';
+export const headingStock = 'What lies in store, and how long it lasts';
+export const noShortage = 'Nowhere in these weeks.';
+export const violationText = (violation: string): string =>
+  `The independent check does not agree with this plan: ${violation}.`;
+export const writtenText = (folder: string, names: readonly string[]): string =>
+  `Wrote to ${folder}: ${names.join(', ')}.`;

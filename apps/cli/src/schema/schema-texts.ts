@@ -1,0 +1,12 @@
+import { z } from 'zod';
+import { forecastSchema } from './forecast-schema.ts';
+import { planSchema } from './plan-schema.ts';
+
+const textOf = (schema: z.ZodType, title: string): string =>
+  `${JSON.stringify({ title, ...z.toJSONSchema(schema) }, null, 2)}\n`;
+
+/** The published JSON Schemas, by file name under docs/schema/. */
+export const schemaTexts = (): Readonly<Record<string, string>> => ({
+  'plan.schema.json': textOf(planSchema, 'What twelvemonth plan --json writes, schemaVersion 1'),
+  'forecast.schema.json': textOf(forecastSchema, 'What twelvemonth forecast --json writes, schemaVersion 1'),
+});
