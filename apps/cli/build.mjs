@@ -16,6 +16,7 @@ await build({
   format: 'esm',
   platform: 'node',
   target: 'node20',
+  mainFields: ['module', 'main'],
   external: ['commander', 'highs', 'papaparse'],
   logLevel: 'warning',
 });

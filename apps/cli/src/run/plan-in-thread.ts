@@ -7,12 +7,8 @@ import type { PlanMessage, PlanTask } from './plan-messages.ts';
 import type { Terminal } from './terminal.ts';
 
 function openThread(task: PlanTask): Worker {
-  if (import.meta.url.endsWith('.ts'))
-    return new Worker(new URL('./plan-thread.ts', import.meta.url), {
-      workerData: task,
-      execArgv: ['--import', 'tsx'],
-    });
-  return new Worker(new URL('./plan-thread.mjs', import.meta.url), { workerData: task });
+  const name = import.meta.url.endsWith('.ts') ? './plan-thread-source.mjs' : './plan-thread.mjs';
+  return new Worker(new URL(name, import.meta.url), { workerData: task });
 }
 
 /** First Ctrl-C: stop and give the best so far. Second: give up. */
