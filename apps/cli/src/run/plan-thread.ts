@@ -32,6 +32,6 @@ plan(workerData as PlanTask).catch((error: unknown) => {
   const sentence =
     error instanceof CliFailure
       ? error.message
-      : `The planner broke down: ${error instanceof Error ? error.message : String(error)}`;
+      : `The planner broke down: ${(error instanceof Error ? error.message : String(error)).split('\n')[0]}`;
   post({ kind: 'failed', sentence, stack: error instanceof Error ? (error.stack ?? '') : '' });
 });

@@ -69,5 +69,6 @@ footer p { margin: 0; }
   td, tbody th[scope=row] { padding: 3px 6px 3px 0; }
   .box { width: 10px; height: 10px; margin-right: 5px; vertical-align: -1px; }
   footer { margin-top: 8px; }
+  .intro { max-width: none; }
 }
 `;
