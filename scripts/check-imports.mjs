@@ -1,6 +1,7 @@
 // Runs the import rules and asserts that modules were really read: a checker that reads nothing is green for the wrong reason.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
+import { isBuiltin } from 'node:module';
 
 const leastModules = 20;
 const folders = ['packages', 'adapters', 'apps', 'truth', 'golden', 'bench'];
@@ -37,7 +38,7 @@ function undeclaredImports(all) {
     const { dependencies = {} } = JSON.parse(readFileSync(`${workspace}/package.json`, 'utf8'));
     const isTest = /\.test\.|\/fixture\//.test(module.source);
     for (const { module: name } of module.dependencies) {
-      if (name.startsWith('.') || name.startsWith('node:') || isTest) continue;
+      if (name.startsWith('.') || isBuiltin(name) || isTest) continue;
       const packageName = name
         .split('/')
         .slice(0, name.startsWith('@') ? 2 : 1)

@@ -10,6 +10,6 @@ export interface HighsOptions {
 
 /** Chosen by measurement: docs/decisions/0002-solver-options.md. */
 export const measuredOptions: HighsOptions = {
-  lp: { solver: 'ipm' },
+  lp: { solver: 'simplex', presolve: 'off' },
   mip: { mip_lp_solver: 'ipm' },
 };

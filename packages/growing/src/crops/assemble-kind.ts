@@ -72,6 +72,8 @@ export function assembleKind(
     growingLossShare: read.number('growing-loss-share'),
     frostSoftC: read.number('frost-soft-c'),
     frostHardenedC: read.number('frost-hardened-c'),
+    stockFromDayOfYear: read.number('stock-from-day-of-year'),
+    stockToDayOfYear: read.number('stock-to-day-of-year'),
     frostCoverGainC: read.number('frost-cover-gain-c'),
     frostFleeceGainC: read.number('frost-fleece-gain-c'),
     bulbingSizePower: read.number('bulbing-size-power'),

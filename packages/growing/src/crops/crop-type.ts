@@ -156,6 +156,10 @@ export interface CropType {
   readonly raisingLossShare: number;
   readonly growingLossShare: number;
 
+  /** When sets, cloves and tubers can be had, northern days of the year (may run over New Year). */
+  readonly stockFromDayOfYear: number;
+  readonly stockToDayOfYear: number;
+
   /** Leaf kills half of the plants at this minimum, soft and fully hardened. */
   readonly frostSoftC: number;
   readonly frostHardenedC: number;

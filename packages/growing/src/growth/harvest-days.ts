@@ -55,7 +55,9 @@ export function gateDay(growing: Growing, harvest: Harvest): Day {
 /** Bigger plants bulb sooner (Brewster 2008: leaf area and shade hasten bulbing), within a quarter either way. */
 function bulbingSizeFactor(growing: Growing, harvest: Harvest, gateAt: Day): number {
   const size = Math.max(1, growing.raised.growthAt(gateAt));
-  const factor = Math.exp(growing.kind.bulbingSizePower * Math.log(Math.max(1, growing.sumOf(harvest.fullDays)) / size));
+  const factor = Math.exp(
+    growing.kind.bulbingSizePower * Math.log(Math.max(1, growing.sumOf(harvest.fullDays)) / size),
+  );
   return Math.min(1.25, Math.max(0.75, factor));
 }
 

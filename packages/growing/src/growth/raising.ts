@@ -37,9 +37,14 @@ function workable(clock: PlaceClock, day: Day): Day {
   return i < clock.dayCount ? clock.weather.workableDay[i]! : NEVER;
 }
 
+/** Sets and cloves carry their own start: their growth counts from planting. */
+function growsFromEmergence(kind: CropType): boolean {
+  return kind.startsAs === 'seed' || kind.startsAs === 'tuber';
+}
+
 function emergenceDayIn(clock: PlaceClock, kind: CropType, fromDay: Day): Day {
   const day = dayOfSum(clock, clock.emergence(kind), fromDay, 1);
-  return kind.startsAs === 'seed' && day - fromDay > longestEmergenceDays ? NEVER : day;
+  return growsFromEmergence(kind) && day - fromDay > longestEmergenceDays ? NEVER : day;
 }
 
 function inPlace(member: Member, plan: SowingPlan, startDay: Day): Raised {
@@ -48,7 +53,7 @@ function inPlace(member: Member, plan: SowingPlan, startDay: Day): Raised {
   const growth = bed.growth(kind);
   const groundDay = workable(bed, Math.max(startDay, plan.plantDay ?? startDay));
   const emergenceDay = emergenceDayIn(bed, kind, groundDay);
-  const zeroDay = kind.startsAs === 'seed' ? emergenceDay : groundDay;
+  const zeroDay = growsFromEmergence(kind) ? emergenceDay : groundDay;
   return {
     startDay,
     emergenceDay,

@@ -25,7 +25,8 @@ export function survivalOf(
   const { frostCoverGainC, frostFleeceGainC } = plan.kind;
   const gainC = underCover ? frostCoverGainC : plan.protection.includes('fleece') ? frostFleeceGainC : 0;
   const exposedDay = Math.max(raised.groundDay, raised.emergenceDay);
-  const firstWeek = exposedDay >= NEVER ? margins.length : Math.max(0, Math.ceil((exposedDay - raised.bed.startDay) / 7));
+  const firstWeek =
+    exposedDay >= NEVER ? margins.length : Math.max(0, Math.ceil((exposedDay - raised.bed.startDay) / 7));
   let checkedWeek = firstWeek;
   let smallest = 99;
   return {

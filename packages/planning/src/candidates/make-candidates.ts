@@ -3,24 +3,25 @@
  * of ground that can carry it, in every week (every second for slow kinds), with one to three ends. What gives little
  * for its ground, against the best week of the same kind in the same ground, is left out.
  */
-import { type Day, mondayOf, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
-import {
-  type CropType,
-  NEVER,
-  type RouteId,
-  runSowing,
-  type SowingPlan,
-  type SowingRun,
-} from '@twelvemonth/growing';
+import { type Day, dayOfYear, mondayOf, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
+import { type CropType, NEVER, runSowing, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
 import type { BenchUse, Candidate, GroundClass, PlanningProblem } from '../problem.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
+import { withoutDominated } from './dominance.ts';
 import { canGrowIn, plantsPerStrip, type RouteChoice, routeChoice } from './routes.ts';
 
 /** A week's sowing is kept when it gives at least this share of the best week's servings per strip. */
-const worthShare = 0.3;
+const worthShare = 0.45;
 const slowAfterWeeks = 14;
+const nearWeeks = 9;
+/** Little ground needs no fine choice of weeks. */
+const fewStrips = 15;
 /** How long the variant that waits for its ground is kept in pots. */
 const heldInPotsWeeks = 4;
+/** Crops that hold their ground longer than this may also be cleared so much earlier. */
+const longCropDays = 112;
+const earlierClearWeeks = 8;
+const nearlyAllShare = 0.96;
 /** Sowing weeks go on this long: what is begun later feeds nobody within the horizon. */
 const lastSowingBeforeEndWeeks = 8;
 
@@ -111,16 +112,30 @@ function benchUses(
   return uses;
 }
 
+/** The day by which nearly all that it gives has come: the last leaves are not worth the ground. */
+function lastWorthwhileDay(probe: Probe): Day {
+  const byWeek = new Map<Week, number>();
+  let all = 0;
+  for (const run of probe.runs)
+    for (const lot of run.lots) {
+      if (lot.form !== 'fresh') return probe.clearDay;
+      byWeek.set(lot.fromWeek, (byWeek.get(lot.fromWeek) ?? 0) + lot.servings);
+      all += lot.servings;
+    }
+  let sum = 0;
+  for (const [week, servings] of [...byWeek].sort((a, b) => a[0] - b[0])) {
+    sum += servings;
+    if (sum >= nearlyAllShare * all) return mondayOf(week) + 6;
+  }
+  return probe.clearDay;
+}
+
 function clearOptions(probe: Probe): Day[] {
-  const natural = probe.clearDay;
+  const natural = Math.min(probe.clearDay, lastWorthwhileDay(probe));
   const length = natural - probe.groundDay;
   const firstDay = mondayOf(probe.firstWeek);
-  const options = [natural];
-  for (const weeks of [5, 11]) {
-    const earlier = natural - weeks * 7;
-    if (length > 84 && earlier > firstDay + 21) options.push(earlier);
-  }
-  return options;
+  const earlier = natural - earlierClearWeeks * 7;
+  return length > longCropDays && earlier > firstDay + 21 ? [natural, earlier] : [natural];
 }
 
 function candidateOf(
@@ -172,16 +187,54 @@ function heldProbe(problem: PlanningProblem, scenarios: readonly Scenario[], pro
   return probeOf(problem, scenarios, { ...plan, plantDay });
 }
 
-function sowingDays(problem: PlanningProblem, stepWeeks: number): Day[] {
-  const days: Day[] = [];
-  const last = problem.fromWeek + problem.weekCount - lastSowingBeforeEndWeeks;
-  for (let week = problem.fromWeek; week < last; week += stepWeeks)
-    days.push(Math.max(problem.fromDay, mondayOf(week) + 2));
-  return days;
+/** Sets, cloves and tubers can be had in their season only (the south half a year later). */
+function canBeHad(problem: PlanningProblem, kind: CropType, day: Day): boolean {
+  if (kind.startsAs === 'seed') return true;
+  const shift = problem.context.site.latitudeDeg < 0 ? 182 : 0;
+  const doy = ((dayOfYear(day) - 1 + shift) % 365) + 1;
+  const { stockFromDayOfYear: from, stockToDayOfYear: to } = kind;
+  return from <= to ? doy >= from && doy <= to : doy >= from || doy <= to;
 }
 
-export function routesOf(kind: CropType): readonly RouteId[] {
-  return kind.routes;
+/** Near sowings week by week, far ones coarser: the plan is made again before they are due. */
+function stepWeeks(weeksAhead: number, slow: boolean, ground: GroundClass): number {
+  const near = weeksAhead < nearWeeks && ground.stripCount >= fewStrips;
+  if (near) return slow ? 2 : 1;
+  return slow ? 4 : 3;
+}
+
+function probesOf(
+  problem: PlanningProblem,
+  scenarios: readonly Scenario[],
+  kind: CropType,
+  ground: GroundClass,
+  choice: RouteChoice,
+): Probe[] {
+  const probes: Probe[] = [];
+  const lastWeek = problem.weekCount - lastSowingBeforeEndWeeks;
+  let slow = false;
+  for (let w = 0; w < lastWeek; w += stepWeeks(w, slow, ground)) {
+    const startDay = Math.max(problem.fromDay, mondayOf(problem.fromWeek + w) + 2);
+    if (!canBeHad(problem, kind, startDay)) continue;
+    const probe = probeOf(problem, scenarios, {
+      id: `${kind.id}/${choice.route}/${ground.id}/${startDay}`,
+      kind,
+      route: choice.route,
+      startDay,
+      startSpreadDays: 0,
+      stages: choice.stages,
+      exposure: ground.exposure,
+      plantDay: null,
+      clearDay: null,
+      plantsCount: plantsPerStrip(kind, ground),
+      protection: problem.protection,
+    });
+    if (probe === null) continue;
+    slow = probe.firstWeek - weekOfDay(startDay) > slowAfterWeeks;
+    probes.push(probe);
+  }
+  const best = probes.reduce((most, probe) => Math.max(most, probe.servings), 0);
+  return probes.filter((probe) => probe.servings >= worthShare * best);
 }
 
 export function makeCandidates(
@@ -194,45 +247,22 @@ export function makeCandidates(
   kinds.forEach((kind, k) => {
     onProgress(k / kinds.length);
     problem.ground.forEach((ground, g) => {
-      if (!canGrowIn(kind, ground)) return;
-      const plants = plantsPerStrip(kind, ground);
-      if (plants <= 0) return;
-      for (const route of routesOf(kind)) {
+      if (!canGrowIn(kind, ground) || plantsPerStrip(kind, ground) <= 0) return;
+      const own: Candidate[] = [];
+      for (const route of kind.routes) {
         const choice = routeChoice(problem, route);
         if (choice === null) continue;
-        const probes: Probe[] = [];
-        let step = 1;
-        for (const startDay of sowingDays(problem, 1)) {
-          if (step > 1 && (weekOfDay(startDay) - problem.fromWeek) % step !== 0) continue;
-          const probe = probeOf(problem, scenarios, {
-            id: `${kind.id}/${route}/${ground.id}/${startDay}`,
-            kind,
-            route,
-            startDay,
-            startSpreadDays: 0,
-            stages: choice.stages,
-            exposure: ground.exposure,
-            plantDay: null,
-            clearDay: null,
-            plantsCount: plants,
-            protection: problem.protection,
-          });
-          if (probe === null) continue;
-          step = probe.firstWeek - weekOfDay(startDay) > slowAfterWeeks ? 2 : 1;
-          probes.push(probe);
-        }
-        const best = probes.reduce((most, probe) => Math.max(most, probe.servings), 0);
-        for (const probe of probes) {
-          if (probe.servings < worthShare * best) continue;
+        for (const probe of probesOf(problem, scenarios, kind, ground, choice)) {
           for (const clearDay of clearOptions(probe))
-            candidates.push(candidateOf(problem, scenarios, ground, g, choice, probe, clearDay, 0));
+            own.push(candidateOf(problem, scenarios, ground, g, choice, probe, clearDay, 0));
           const held = heldProbe(problem, scenarios, probe);
-          if (held !== null && held.servings >= worthShare * best)
-            candidates.push(
+          if (held !== null && held.servings >= worthShare * probe.servings)
+            own.push(
               candidateOf(problem, scenarios, ground, g, choice, probe, held.clearDay, heldInPotsWeeks),
             );
         }
       }
+      candidates.push(...withoutDominated(own, scenarios));
     });
   });
   onProgress(1);

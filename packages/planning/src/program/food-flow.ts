@@ -2,7 +2,7 @@
  * Food of one scenario through the weeks. Lots that can be eaten until about the same week and lose alike lie on one
  * shelf; a shelf's balance each week is what came, what lay there, less what goes on lying; the difference is eaten.
  *
- *   used(shelf, w) = in(w) + (1 − loss)·left(w − 1) − left(w) ≥ 0,   Σ shelves used = Σ slices eaten
+ *   in(w) + (1 − loss)·left(w − 1) − left(w) − used(w) ≥ 0,   Σ shelves used = Σ slices eaten
  */
 import type { Lot } from '@twelvemonth/growing';
 import type { Candidate, PlanningProblem } from '../problem.ts';
@@ -104,23 +104,21 @@ export function foodFlow(
     for (const inflow of shelf.inflow) byWeek.set(inflow.week, [...(byWeek.get(inflow.week) ?? []), inflow]);
     let before = -1;
     for (let w = shelf.firstWeek; w <= shelf.lastWeek; w++) {
-      const row = eatRow[shelf.role]![w]!;
       const inflows = byWeek.get(w) ?? [];
       const stock = inflows.reduce((sum, i) => sum + (i.column === -1 ? i.servings : 0), 0);
-      const used = builder.row(-stock, Number.POSITIVE_INFINITY);
-      const balance = (column: number, value: number): void => {
-        builder.add(used, column, value);
-        if (row >= 0) builder.add(row, column, value);
-      };
-      for (const inflow of inflows) if (inflow.column >= 0) balance(inflow.column, inflow.servings);
-      if (stock > 0 && row >= 0) {
-        const fromStock = builder.column(0, stock, stock, false);
-        builder.add(row, fromStock, 1);
+      const balance = builder.row(-stock, Number.POSITIVE_INFINITY);
+      for (const inflow of inflows)
+        if (inflow.column >= 0) builder.add(balance, inflow.column, inflow.servings);
+      if (before >= 0) builder.add(balance, before, 1 - shelf.loss);
+      const eat = eatRow[shelf.role]![w]!;
+      if (eat >= 0) {
+        const used = builder.column(0, 0, Number.POSITIVE_INFINITY, false);
+        builder.add(balance, used, -1);
+        builder.add(eat, used, 1);
       }
-      if (before >= 0) balance(before, 1 - shelf.loss);
       if (w < shelf.lastWeek) {
         before = builder.column(0, 0, Number.POSITIVE_INFINITY, false);
-        balance(before, -1);
+        builder.add(balance, before, -1);
       }
     }
   }

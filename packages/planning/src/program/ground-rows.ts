@@ -4,6 +4,45 @@ import type { ProgramBuilder } from './program-builder.ts';
 const clamp = (problem: PlanningProblem, week: number): number =>
   Math.min(Math.max(0, week - problem.fromWeek), problem.weekCount);
 
+/**
+ * A thing of limited amount taken over spans of weeks. What is taken in a week is what was taken the week before, plus
+ * what begins, less what ends: a column a week, bounded by what there is, and two coefficients a span instead of one a
+ * week.
+ */
+function occupancyRows(
+  builder: ProgramBuilder,
+  problem: PlanningProblem,
+  capacity: number,
+  spans: readonly {
+    readonly column: number;
+    readonly from: number;
+    readonly to: number;
+    readonly amount: number;
+  }[],
+): void {
+  const begins = new Map<number, { column: number; amount: number }[]>();
+  const add = (week: number, column: number, amount: number): void => {
+    if (week >= problem.weekCount) return;
+    begins.set(week, [...(begins.get(week) ?? []), { column, amount }]);
+  };
+  for (const span of spans) {
+    const from = clamp(problem, span.from);
+    const to = clamp(problem, span.to);
+    if (to <= from) continue;
+    add(from, span.column, span.amount);
+    add(to, span.column, -span.amount);
+  }
+  let before = -1;
+  for (const week of [...begins.keys()].sort((a, b) => a - b)) {
+    const taken = builder.column(0, 0, capacity, false);
+    const row = builder.row(0, 0);
+    builder.add(row, taken, -1);
+    if (before >= 0) builder.add(row, before, 1);
+    for (const { column, amount } of begins.get(week)!) builder.add(row, column, amount);
+    before = taken;
+  }
+}
+
 /** Strips of a class of ground: no more taken in any week than there are. */
 export function groundRows(
   builder: ProgramBuilder,
@@ -12,18 +51,19 @@ export function groundRows(
   columnOf: readonly number[],
 ): void {
   problem.ground.forEach((ground, g) => {
-    const rows = Array.from({ length: problem.weekCount }, () => -1);
-    candidates.forEach((candidate, c) => {
-      if (candidate.ground !== g) return;
-      for (
-        let w = clamp(problem, candidate.groundFromWeek);
-        w < clamp(problem, candidate.groundToWeek);
-        w++
-      ) {
-        if (rows[w] === -1) rows[w] = builder.row(Number.NEGATIVE_INFINITY, ground.stripCount);
-        builder.add(rows[w]!, columnOf[c]!, candidate.stripsPerBatch);
-      }
-    });
+    const spans = candidates.flatMap((candidate, c) =>
+      candidate.ground === g
+        ? [
+            {
+              column: columnOf[c]!,
+              from: candidate.groundFromWeek,
+              to: candidate.groundToWeek,
+              amount: candidate.stripsPerBatch,
+            },
+          ]
+        : [],
+    );
+    occupancyRows(builder, problem, ground.stripCount, spans);
   });
 }
 
@@ -35,18 +75,22 @@ export function benchRows(
   columnOf: readonly number[],
 ): void {
   problem.benches.forEach((bench, b) => {
-    const rows = Array.from({ length: problem.weekCount }, () => -1);
-    candidates.forEach((candidate, c) => {
-      for (const use of candidate.bench) {
-        if (use.bench !== b) continue;
-        for (let w = clamp(problem, use.fromWeek); w < clamp(problem, use.toWeek); w++) {
-          if (rows[w] === -1) rows[w] = builder.row(Number.NEGATIVE_INFINITY, bench.capacityM2);
-          builder.add(rows[w]!, columnOf[c]!, use.m2);
-        }
-      }
-    });
+    const spans = candidates.flatMap((candidate, c) =>
+      candidate.bench
+        .filter((use) => use.bench === b)
+        .map((use) => ({
+          column: columnOf[c]!,
+          from: use.fromWeek,
+          to: use.toWeek,
+          amount: roundedM2(use.m2),
+        })),
+    );
+    occupancyRows(builder, problem, bench.capacityM2, spans);
   });
 }
+
+/** Up to the grain of the coefficients, so that what begins also ends, and never less than it takes. */
+const roundedM2 = (m2: number): number => Math.ceil(m2 * 1024) / 1024;
 
 /** A crop that stands goes on in exactly one of its ways. */
 export function standingRows(
@@ -103,14 +147,12 @@ export function workRows(
 ): void {
   const most = problem.minutesPerWeek;
   if (most === null) return;
-  const rows = Array.from({ length: problem.weekCount }, () => -1);
-  candidates.forEach((candidate, c) => {
-    if (candidate.minutes <= 0) return;
-    const from = clamp(problem, candidate.startWeek);
-    const to = Math.max(from + 1, clamp(problem, candidate.groundToWeek));
-    for (let w = from; w < Math.min(to, problem.weekCount); w++) {
-      if (rows[w] === -1) rows[w] = builder.row(Number.NEGATIVE_INFINITY, most);
-      builder.add(rows[w]!, columnOf[c]!, candidate.minutes / (to - from));
-    }
+  const spans = candidates.flatMap((candidate, c) => {
+    const weeks = Math.max(1, candidate.groundToWeek - candidate.startWeek);
+    const amount = Math.ceil((candidate.minutes / weeks) * 1024) / 1024;
+    return amount > 0
+      ? [{ column: columnOf[c]!, from: candidate.startWeek, to: candidate.startWeek + weeks, amount }]
+      : [];
   });
+  occupancyRows(builder, problem, most, spans);
 }

@@ -10,19 +10,62 @@ export interface PricedPlan {
   readonly point: Float64Array;
 }
 
-export function withFixed(
+/**
+ * The program with its batches given: their columns are taken out and what they use and bring goes into the bounds of
+ * the rows, which leaves the food flow alone.
+ */
+export function foodFlowOf(
   program: LinearProgram,
   columnOf: readonly number[],
   batches: readonly number[],
-): LinearProgram {
-  const colLower = program.colLower.slice();
-  const colUpper = program.colUpper.slice();
-  const colWhole = new Uint8Array(program.colWhole.length);
+): { readonly program: LinearProgram; readonly kept: Int32Array; readonly cost: number } {
+  const given = new Float64Array(program.colCost.length).fill(Number.NaN);
   columnOf.forEach((column, c) => {
-    colLower[column] = batches[c]!;
-    colUpper[column] = batches[c]!;
+    given[column] = batches[c]!;
   });
-  return { ...program, colLower, colUpper, colWhole };
+  const rowLower = program.rowLower.slice();
+  const rowUpper = program.rowUpper.slice();
+  const kept: number[] = [];
+  const starts: number[] = [];
+  const indices: number[] = [];
+  const values: number[] = [];
+  let cost = 0;
+  for (let column = 0; column < given.length; column++) {
+    const amount = given[column]!;
+    const isKept = Number.isNaN(amount);
+    if (isKept) {
+      kept.push(column);
+      starts.push(indices.length);
+    } else cost += amount * program.colCost[column]!;
+    if (!isKept && amount === 0) continue;
+    for (let e = program.starts[column]!; e < program.starts[column + 1]!; e++) {
+      const row = program.indices[e]!;
+      if (isKept) {
+        indices.push(row);
+        values.push(program.values[e]!);
+      } else {
+        rowLower[row]! -= amount * program.values[e]!;
+        rowUpper[row]! -= amount * program.values[e]!;
+      }
+    }
+  }
+  starts.push(indices.length);
+  const pick = (all: Float64Array): Float64Array => Float64Array.from(kept, (column) => all[column]!);
+  return {
+    program: {
+      colCost: pick(program.colCost),
+      colLower: pick(program.colLower),
+      colUpper: pick(program.colUpper),
+      colWhole: new Uint8Array(kept.length),
+      rowLower,
+      rowUpper,
+      starts: Int32Array.from(starts),
+      indices: Int32Array.from(indices),
+      values: Float64Array.from(values),
+    },
+    kept: Int32Array.from(kept),
+    cost,
+  };
 }
 
 export function batchesOf(candidates: readonly Candidate[], choices: readonly Choice[]): number[] {
@@ -41,10 +84,18 @@ export async function pricePlan(
   candidates: readonly Candidate[],
   choices: readonly Choice[],
 ): Promise<PricedPlan | null> {
-  const fixed = withFixed(planting.program, planting.columnOf, batchesOf(candidates, choices));
-  const answer = await solver.relax(fixed);
+  const batches = batchesOf(candidates, choices);
+  const flow = foodFlowOf(planting.program, planting.columnOf, batches);
+  const answer = await solver.relax(flow.program);
   if (answer.colValue === null || answer.objective === null) return null;
-  return { choices, cost: answer.objective + planting.offset, point: answer.colValue };
+  const point = new Float64Array(planting.program.colCost.length);
+  flow.kept.forEach((column, k) => {
+    point[column] = answer.colValue![k]!;
+  });
+  planting.columnOf.forEach((column, c) => {
+    point[column] = batches[c]!;
+  });
+  return { choices, cost: answer.objective + flow.cost + planting.offset, point };
 }
 
 export function choicesOfPoint(

@@ -13,7 +13,7 @@ import type { Candidate, Choice, PlanningProblem } from '../problem.ts';
 import { buildProgram, type PlantingProgram } from '../program/build-program.ts';
 import { chooseScenarios, type Scenario } from '../scenarios/choose-scenarios.ts';
 import type { SolverPort } from '../solver-port.ts';
-import { choicesOfPoint, type PricedPlan, pricePlan, withFixed } from './evaluate.ts';
+import { choicesOfPoint, type PricedPlan, pricePlan } from './evaluate.ts';
 import { greedyPlan } from './greedy.ts';
 import { roundRelaxation } from './round-relaxation.ts';
 
@@ -170,10 +170,9 @@ function restrictTo(
   columnOf: readonly number[],
   keep: readonly boolean[],
 ) {
-  const fixed = withFixed(program, [], []);
   const colUpper = program.colUpper.slice();
   columnOf.forEach((column, c) => {
     if (!keep[c]) colUpper[column] = 0;
   });
-  return { ...fixed, colUpper, colWhole: program.colWhole };
+  return { ...program, colUpper };
 }

@@ -1,5 +1,5 @@
 import type { Garden, GardenPlace } from '@twelvemonth/garden';
-import { allFamilies, type GrowsIn } from '@twelvemonth/growing';
+import { allFamilies, type Exposure, type GrowsIn } from '@twelvemonth/growing';
 import type { Bed, Bench, GroundClass } from '@twelvemonth/planning';
 import { exposureKey, exposureOf } from './exposures.ts';
 
@@ -49,6 +49,13 @@ function bannedFamilies(place: GardenPlace): string[] {
     .map((family) => family.id);
 }
 
+/** Places of one class share what decides most: cover, winter sun, frost, water. The class takes the weather of the
+ * place that brings most strips; slope, wind and wetness between like places are passed over. */
+function poolKey(exposure: Exposure): string {
+  const { cover, winterSun, frostPocket, watered } = exposure;
+  return [cover.id, winterSun, ...(frostPocket ? ['frost'] : []), ...(watered ? [] : ['dry'])].join('/');
+}
+
 export interface PlaceStrips {
   readonly stripM2: number;
   readonly stripLitres: number;
@@ -73,6 +80,7 @@ export function stripsOf(place: GardenPlace): PlaceStrips {
 /** Like places pooled into classes; benches that can carry a crop for life share their space with raising. */
 export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass[] {
   const classes = new Map<string, GroundClass & { beds: Bed[] }>();
+  const mostStrips = new Map<string, number>();
   for (const place of garden.places) {
     const inside = growsIn(garden, place);
     if (inside === null || place.takenBy !== null) continue;
@@ -80,8 +88,8 @@ export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass
     const banned = bannedFamilies(place);
     const strips = stripsOf(place);
     const often = place.visitsPerWeek > 2;
-    const id = [exposure, inside, strips.stripM2, strips.stripLitres, banned.join('+'), often ? '' : 'seldom']
-      .filter((part) => part !== '')
+    const id = [poolKey(exposureOf(garden, place)), inside, strips.stripM2, strips.stripLitres, ...banned]
+      .concat(often ? [] : ['seldom'])
       .join('|');
     const bench = place.use === 'bench' ? benches.findIndex((b) => b.place === place.id) : -1;
     let ground = classes.get(id);
@@ -109,7 +117,11 @@ export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass
         area: place.area,
         stripCount: strips.stripCount,
       });
-    classes.set(id, { ...ground, stripCount: ground.stripCount + strips.stripCount * place.count });
+    const here = strips.stripCount * place.count;
+    const leads = here > (mostStrips.get(id) ?? 0);
+    if (leads) mostStrips.set(id, here);
+    const shared = leads ? exposure : ground.exposure;
+    classes.set(id, { ...ground, exposure: shared, stripCount: ground.stripCount + here });
   }
   return [...classes.values()];
 }

@@ -93,9 +93,8 @@ export interface StandingInput {
   readonly fromDay: Day;
 }
 
-function classOf(garden: Garden, ground: readonly GroundClass[], place: GardenPlace): number {
-  const exposure = exposureKey(exposureOf(garden, place));
-  return ground.findIndex((g) => g.exposure === exposure && g.beds.some((bed) => bed.place === place.id));
+function classOf(ground: readonly GroundClass[], place: GardenPlace): number {
+  return ground.findIndex((g) => g.beds.some((bed) => bed.place === place.id));
 }
 
 function stripsFor(standing: StandingSowing, kind: CropType, place: GardenPlace): number {
@@ -119,7 +118,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
     const home =
       onBench === undefined ? here : (garden.places.find((p) => p.id === standing.plantInto) ?? here);
     if (kind === undefined || home === undefined) return [];
-    const index = classOf(garden, ground, home);
+    const index = classOf(ground, home);
     if (index < 0) return [];
     const start = begun(standing, kind, onBench !== undefined, context.startDay);
     const plan: SowingPlan = {
@@ -129,7 +128,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       startDay: start.startDay,
       startSpreadDays: start.spreadDays,
       stages: start.raised ? stagesFor(benches, onBench) : [],
-      exposure: ground[index]!.exposure,
+      exposure: exposureKey(exposureOf(garden, home)),
       plantDay: onBench === undefined ? start.plantDay : Math.max(fromDay, start.plantDay ?? fromDay),
       clearDay: null,
       plantsCount: standing.count.middle,
