@@ -1,3 +1,4 @@
+export * from './beds/strips.ts';
 export * from './candidates/routes.ts';
 export * from './problem.ts';
 export * from './program/price.ts';

@@ -16,6 +16,7 @@ import type { SolverPort } from '../solver-port.ts';
 import { choicesOfPoint, type PricedPlan, pricePlan } from './evaluate.ts';
 import { greedyPlan } from './greedy.ts';
 import { roundRelaxation } from './round-relaxation.ts';
+import { tidy } from './tidy.ts';
 
 export interface PlanLimits {
   readonly scenarioCount: number;
@@ -146,7 +147,13 @@ async function improve(
     else if (answer.status === 'stopped') stoppedBecause = 'stopped';
     else if ((gapOf(best()) ?? 1) <= limits.gapShare) stoppedBecause = 'gap';
   }
-  const chosen = best();
+  const tidied = await pricePlan(
+    solver,
+    planting,
+    candidates,
+    tidy(problem, scenarios, best().choices, steps.stopRequested),
+  );
+  const chosen = tidied ?? best();
   return {
     ...base,
     choices: chosen.choices,
