@@ -20,7 +20,13 @@ const smallYear = plantingLikeProgram({
   storableRoleCount: 2,
   groundClassCount: 2,
 });
-const limits = { gapShare: 0.0001, nodes: 1_000_000, timeLimitSeconds: null, randomSeed: 3 };
+const limits = {
+  gapShare: 0.0001,
+  nodes: 1_000_000,
+  lpIterations: null,
+  timeLimitSeconds: null,
+  randomSeed: 3,
+};
 const never = (): boolean => false;
 const costOf = (point: Float64Array | null): number =>
   [...(point ?? [])].reduce((sum, v, j) => sum + v * smallYear.colCost[j]!, 0);

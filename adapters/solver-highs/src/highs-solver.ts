@@ -6,7 +6,7 @@ import { overdueAfterMs, watchForStop } from './stop-watch.ts';
 import type { FinalMessage, ImprovedPoint, RelaxAnswer } from './worker-messages.ts';
 
 /** `lpIterations`: counted LP iterations after which the search stops, the same on every machine. */
-export type HighsLimits = SolveLimits & { readonly lpIterations?: number | null };
+export type HighsLimits = SolveLimits;
 
 export interface HighsSolver extends SolverPort {
   solve(
@@ -86,7 +86,7 @@ async function solveOn(thread: HighsThread, request: SolveRequest): Promise<Solv
   const watch = watchForStop(stopRequested, overdueAfterMs(limits.timeLimitSeconds), thread);
   try {
     const message = await thread.run(
-      { kind: 'solve', program, limits, lpIterations: limits.lpIterations ?? null, start, options },
+      { kind: 'solve', program, limits, lpIterations: limits.lpIterations, start, options },
       (point) => {
         best = point;
         onProgress(point.progress);

@@ -8,3 +8,5 @@ export * from './solve/solver-contract.ts';
 export * from './solve/stub-solver.ts';
 export * from './solver-port.ts';
 export * from './verdict/simulate.ts';
+export * from './solve/ground-ledger.ts';
+export * from './verdict/shortages.ts';

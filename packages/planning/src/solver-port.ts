@@ -16,6 +16,8 @@ export interface SolveLimits {
   readonly gapShare: number;
   /** Counted work, not seconds, so that the same program gives the same answer. */
   readonly nodes: number;
+  /** Simplex iterations in all; null: not limited. */
+  readonly lpIterations: number | null;
   readonly timeLimitSeconds: number | null;
   readonly randomSeed: number;
 }

@@ -10,3 +10,4 @@ export * from './place-clock.ts';
 export * from './raising.ts';
 export * from './reference-growth.ts';
 export * from './survival.ts';
+export * from './hazards-of-crop.ts';

@@ -21,8 +21,8 @@ import { tidy } from './tidy.ts';
 export interface PlanLimits {
   readonly scenarioCount: number;
   readonly gapShare: number;
-  /** Branching nodes of the last step. */
-  readonly nodes: number;
+  /** Simplex iterations that the search in whole batches may spend; 0: none. */
+  readonly lpIterations: number;
   readonly timeLimitSeconds: number | null;
 }
 
@@ -48,6 +48,7 @@ export interface ChosenPlan {
   readonly reproducible: boolean;
 }
 
+const mostNodes = 100_000;
 /** Candidates whose relaxed value is above this are looked at again in whole batches. */
 const promisingAbove = 0.01;
 
@@ -122,7 +123,7 @@ async function improve(
   if ((gapOf(best()) ?? 1) <= limits.gapShare) stoppedBecause = 'gap';
   else if (steps.stopRequested()) stoppedBecause = 'stopped';
   else if (outOfTime()) stoppedBecause = 'time';
-  else if (limits.nodes > 0 && relaxed.colValue !== null) {
+  else if (limits.lpIterations > 0 && relaxed.colValue !== null) {
     const start = best();
     const keep = candidates.map(
       (_, c) => relaxed.colValue![columnOf[c]!]! > promisingAbove || start.point[columnOf[c]!]! > 0.5,
@@ -132,7 +133,13 @@ async function improve(
     const restricted = restrictTo(program, columnOf, keep);
     const answer = await solver.solve(
       restricted,
-      { gapShare: limits.gapShare, nodes: limits.nodes, timeLimitSeconds: left, randomSeed: problem.seed },
+      {
+        gapShare: limits.gapShare,
+        nodes: mostNodes,
+        lpIterations: limits.lpIterations,
+        timeLimitSeconds: left,
+        randomSeed: problem.seed,
+      },
       start.point,
       (p) => {
         const value =

@@ -23,7 +23,13 @@ export interface TestKit {
   };
 }
 
-const exact: SolveLimits = { gapShare: 0, nodes: 100_000, timeLimitSeconds: null, randomSeed: 1 };
+const exact: SolveLimits = {
+  gapShare: 0,
+  nodes: 100_000,
+  lpIterations: null,
+  timeLimitSeconds: null,
+  randomSeed: 1,
+};
 const onlyNodes = (nodes: number): SolveLimits => ({ ...exact, nodes });
 const never = (): boolean => false;
 const quiet = (): void => {};

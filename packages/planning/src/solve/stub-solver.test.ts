@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { smallKnapsack } from './contract-programs.ts';
 import { stubSolver } from './stub-solver.ts';
 
-const limits = { gapShare: 0, nodes: 1, timeLimitSeconds: null, randomSeed: 1 };
+const limits = { gapShare: 0, nodes: 1, lpIterations: null, timeLimitSeconds: null, randomSeed: 1 };
 
 it('gives back the start with its price', async () => {
   const told: number[] = [];

@@ -1,0 +1,227 @@
+/** The main job: a garden in, a plan with its year of food, its reasons and its proof out. */
+import { cannot, done, type Issue, isoFromDay, isoOfWeek, type Outcome } from '@twelvemonth/basis';
+import type { Garden } from '@twelvemonth/garden';
+import { allRoles, type DailyWeather, eat, type ForecastContext, scoreOf } from '@twelvemonth/growing';
+import {
+  type ChosenPlan,
+  calendarGardener,
+  groundLedger,
+  independentCheck,
+  meanScore,
+  type PlanningProblem,
+  planSowings,
+  practisedGardener,
+  rivalScore,
+  type SimulatedMember,
+  shortagesOf,
+  simulate,
+} from '@twelvemonth/planning';
+import { type ChosenSowing, chosenSowings } from './plan/chosen-sowings.ts';
+import { reportJobs } from './plan/report-jobs.ts';
+import { reportSowing } from './plan/report-sowings.ts';
+import { idleShare, reportStock, reportWeeks } from './plan/report-weeks.ts';
+import { frostDays, standstills } from './plan/site-year.ts';
+import type { PlanOptions, PlanPorts } from './ports.ts';
+import { buildProblem, type ContextSize, contextOf } from './problem/build-problem.ts';
+import type { Measured, PlanReport, ReportProof } from './report/plan-report.ts';
+
+export type PlanRefusal = 'no-climate' | 'no-ground' | 'no-appetite';
+
+/** Weeks that count in the comparison: a season after the start, one year long. */
+const countedFrom = 13;
+const countedTo = 65;
+const scenarioCount = 4;
+const goodGapShare = 0.03;
+const iterationsPerEffort = 1000;
+/** Members in which a sowing is left out to see what it is worth. */
+const leftOutMembers = 6;
+const tablesVersion = '2026-11';
+
+function choose(problem: PlanningProblem, options: PlanOptions, ports: PlanPorts): Promise<ChosenPlan> {
+  return planSowings(
+    problem,
+    ports.solver,
+    {
+      scenarioCount,
+      gapShare: goodGapShare,
+      lpIterations: options.effort * iterationsPerEffort,
+      timeLimitSeconds: options.timeLimitSeconds,
+    },
+    {
+      progress: (step, doneShare, bestGapShare) => ports.progress({ step, doneShare, bestGapShare }),
+      stopRequested: ports.stopRequested,
+      elapsedSeconds: ports.elapsedSeconds,
+    },
+  );
+}
+
+function ledgerOf(problem: PlanningProblem, chosen: ChosenPlan): ReturnType<typeof groundLedger> {
+  const ledger = groundLedger(problem);
+  for (const { candidate, batches } of chosen.choices) ledger.take(candidate, batches);
+  return ledger;
+}
+
+/** Servings missing without each sowing, by the kitchen rule in a few members. */
+function missingWithout(
+  problem: PlanningProblem,
+  sowings: readonly ChosenSowing[],
+  simulated: readonly SimulatedMember[],
+): number[] {
+  const members = simulated.slice(0, leftOutMembers);
+  const missing = (member: SimulatedMember, without: number): number => {
+    const lots = [...problem.stock, ...member.runs.flatMap((run, i) => (i === without ? [] : run.lots))];
+    return scoreOf(eat(lots, problem.appetite, problem.roles), problem.appetite, 0, problem.shownWeeks)
+      .missingServings;
+  };
+  const base = members.map((member) => missing(member, -1));
+  return sowings.map((_, i) => {
+    const more = members.map((member, m) => missing(member, i) - base[m]!);
+    return Math.max(0, more.reduce((sum, v) => sum + v, 0) / Math.max(1, more.length));
+  });
+}
+
+function measure(
+  problem: PlanningProblem,
+  chosen: ChosenPlan,
+  simulated: readonly SimulatedMember[],
+): Measured {
+  const score = meanScore(
+    problem.appetite,
+    simulated.map((s) => s.eaten),
+    countedFrom,
+    countedTo,
+  );
+  const ledger = ledgerOf(problem, chosen);
+  const drafts = chosen.choices.filter(({ candidate }) => candidate.group === null);
+  return {
+    leanWeeks: score.leanWeeks,
+    servingsMissing: score.missingServings,
+    servingsEaten: score.eatenServings,
+    wasted: score.wastedServings,
+    groundIdleShare: idleShare(
+      problem,
+      ledger.freeStrips,
+      countedFrom,
+      Math.min(countedTo, problem.weekCount),
+    ),
+    hours: drafts.reduce((sum, { candidate, batches }) => sum + candidate.minutes * batches, 0) / 60,
+    sowings: drafts.length,
+  };
+}
+
+function proofOf(
+  problem: PlanningProblem,
+  check: ForecastContext,
+  chosen: ChosenPlan,
+  sowings: readonly ChosenSowing[],
+  unplaced: readonly string[],
+  simulated: readonly SimulatedMember[],
+  options: PlanOptions,
+  ports: PlanPorts,
+): ReportProof {
+  const own = measure(problem, chosen, simulated);
+  const rival = (plan: ReturnType<typeof calendarGardener>): Measured => {
+    const { kgPerM2Year: _, ...measured } = rivalScore(problem, plan, check, countedFrom, countedTo);
+    return measured;
+  };
+  const violations = independentCheck(problem, sowings);
+  return {
+    gapShare: chosen.gapShare,
+    gapServingsPerYear: chosen.gapServings === null ? null : (chosen.gapServings * 52) / problem.weekCount,
+    effort: options.effort,
+    seconds: Math.round(ports.elapsedSeconds() * 10) / 10,
+    reproducible: chosen.reproducible,
+    stoppedBecause: chosen.stoppedBecause,
+    candidates: chosen.candidates.length,
+    scenarios: chosen.scenarios.length,
+    leanWeeksCheck: own.leanWeeks,
+    servingsMissingCheck: own.servingsMissing,
+    wastedCheck: own.wasted,
+    countedWeeks: countedTo - countedFrom,
+    check: own,
+    rivals: { calendar: rival(calendarGardener(problem)), practised: rival(practisedGardener(problem)) },
+    violations: [...violations, ...unplaced.map((id) => `not-placed:${id}`)],
+  };
+}
+
+export async function planGarden(
+  garden: Garden,
+  options: PlanOptions,
+  ports: PlanPorts,
+  daily: DailyWeather | null,
+  issues: readonly Issue[] = [],
+): Promise<Outcome<PlanReport, PlanRefusal>> {
+  ports.progress({ step: 'weather', doneShare: 0, bestGapShare: null });
+  const size: ContextSize = {
+    fromDay: options.fromDay,
+    weeks: options.weeks,
+    memberCount: options.memberCount,
+    seed: options.seed,
+  };
+  const context = contextOf(garden, daily, 'plan', size);
+  const check = contextOf(garden, daily, 'check', { ...size, memberCount: options.checkMemberCount });
+  if (context === null || check === null) return cannot('no-climate');
+  const problem = buildProblem(garden, context, size);
+  if (problem.ground.length === 0) return cannot('no-ground');
+  if (problem.appetite.roles.length === 0) return cannot('no-appetite');
+
+  const chosen = await choose(problem, options, ports);
+  ports.progress({ step: 'beds', doneShare: null, bestGapShare: chosen.gapShare });
+  const { sowings, unplaced } = chosenSowings(problem, chosen.choices);
+  ports.progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });
+  const { stock, appetite, roles, stores } = problem;
+  const simulated = simulate({
+    context: check,
+    plans: sowings.map((s) => s.plan),
+    stock,
+    appetite,
+    roles,
+    stores,
+  });
+  const eaten = simulated.map((s) => s.eaten);
+  const proof = proofOf(problem, check, chosen, sowings, unplaced, simulated, options, ports);
+
+  ports.progress({ step: 'explain', doneShare: null, bestGapShare: chosen.gapShare });
+  const worth = missingWithout(problem, sowings, simulated);
+  const reported = sowings.map((sowing, i) => reportSowing(problem, sowing, worth[i]!));
+  const ledger = ledgerOf(problem, chosen);
+  const shortages = shortagesOf(problem, chosen.scenarios, chosen.candidates, ledger.freeStrips, eaten);
+  return done({
+    schemaVersion: 1,
+    garden: {
+      household: garden.household.name,
+      site: garden.site.name,
+      invented: garden.invented,
+      eaters: garden.household.people.length,
+    },
+    from: isoFromDay(options.fromDay),
+    weeksShown: options.weeks,
+    members: options.memberCount,
+    seed: options.seed,
+    tables: tablesVersion,
+    standstill: standstills(context, options.fromDay, options.weeks),
+    frost: frostDays(context, options.fromDay),
+    roleNames: Object.fromEntries(allRoles().map((role) => [role.id, role.name])),
+    sowings: reported,
+    weeks: reportWeeks(problem, eaten),
+    shortages: shortages.map(({ fromWeek, toWeek, remedy, ...rest }) => ({
+      ...rest,
+      from: isoOfWeek(fromWeek),
+      to: isoOfWeek(toWeek),
+      remedy:
+        remedy === null
+          ? null
+          : {
+              code: remedy.code,
+              kind: remedy.kind,
+              m2: remedy.m2,
+              filled: remedy.filled,
+              by: remedy.byDay === null ? null : isoFromDay(remedy.byDay),
+            },
+    })),
+    stock: reportStock(problem, eaten),
+    jobs: reportJobs(reported, options.fromDay),
+    proof: { ...proof, seconds: Math.round(ports.elapsedSeconds() * 10) / 10 },
+    issues,
+  });
+}

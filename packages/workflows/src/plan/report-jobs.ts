@@ -1,0 +1,48 @@
+import { addMonths, dayFromIso, isoFromDay } from '@twelvemonth/basis';
+import type { ReportJob, ReportSowing } from '../report/plan-report.ts';
+
+const hardeningDays = 10;
+
+/** The other work that sowings bring: hardening off, planting out, potting on, kit on and off, lifting, clearing. */
+export function reportJobs(sowings: readonly ReportSowing[], fromDay: number): ReportJob[] {
+  const jobs: ReportJob[] = [];
+  for (const sowing of sowings) {
+    const add = (day: string | null, code: ReportJob['code'], placeName: string, count: number): void => {
+      const at = day === null ? null : dayFromIso(day);
+      if (at === null || at < fromDay) return;
+      jobs.push({
+        day: isoFromDay(at),
+        code,
+        area: sowing.area,
+        sowing: sowing.id,
+        kindName: sowing.kindName,
+        placeName,
+        count,
+      });
+    };
+    const bed = sowing.beds[0]?.placeName ?? sowing.route.at(-1)?.placeName ?? '';
+    const ground = sowing.route.at(-1);
+    const pots = sowing.route.find((stage) => stage.stage === 'pots');
+    const frame = sowing.route.find((stage) => stage.stage === 'frame');
+    if (pots !== undefined) add(pots.from, 'pot-on', pots.placeName, sowing.count.plant);
+    if (frame !== undefined && frame !== ground) {
+      const out = ground === undefined ? null : dayFromIso(ground.from);
+      if (out !== null)
+        add(isoFromDay(out - hardeningDays), 'harden-off', frame.placeName, sowing.count.plant);
+    }
+    if (sowing.plantOut !== null && ground !== undefined)
+      add(ground.from, 'plant-out', bed, sowing.count.plant);
+    for (const kit of sowing.kit) {
+      if (kit.kit === 'fleece') continue;
+      add(kit.from, kit.kit === 'net' ? 'net-on' : 'mesh-on', bed, sowing.count.plant);
+      add(kit.to, kit.kit === 'net' ? 'net-off' : 'mesh-off', bed, sowing.count.plant);
+    }
+    const once = sowing.harvests.find((h) => h.habit === 'once' && h.first.p50 !== null);
+    if (once !== undefined) add(once.first.p50, 'lift', bed, sowing.count.keep);
+    add(sowing.clear, 'clear', bed, sowing.count.keep);
+  }
+  return jobs.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.code < b.code ? -1 : 1));
+}
+
+/** The last day that sheets look at: a month beyond the weeks shown. */
+export const lastJobDay = (fromDay: number, weeks: number): number => addMonths(fromDay + weeks * 7, 1);

@@ -1,0 +1,221 @@
+import { bandOf, isoFromDay, isoOfWeek, meanOf, mondayOf, weekOfDay } from '@twelvemonth/basis';
+import { hazardsOf, NEVER, runSowing, type SowingPlan } from '@twelvemonth/growing';
+import type { PlanningProblem } from '@twelvemonth/planning';
+import { dayBandOf } from '../forecast/day-band.ts';
+import { threeNumbers } from '../forecast/three-numbers.ts';
+import type { ReportHarvest, ReportSowing, ReportStage } from '../report/plan-report.ts';
+import type { ChosenSowing } from './chosen-sowings.ts';
+
+function medianDay(days: readonly number[]): number {
+  const sorted = [...days].sort((a, b) => a - b);
+  return sorted[Math.floor((sorted.length - 1) / 2)]!;
+}
+
+function stagesOf(problem: PlanningProblem, sowing: ChosenSowing): ReportStage[] {
+  const { plan } = sowing;
+  const ground = problem.ground[sowing.ground]!;
+  const first = sowing.placements[0]?.bed ?? ground.beds[0]!;
+  const stages: ReportStage[] = sowing.bench.map((use, i) => {
+    const bench = problem.benches[use.bench]!;
+    const again = i > 0 && sowing.bench[i - 1]!.bench === use.bench;
+    return {
+      stage: ground.bench !== null ? 'tray' : again ? 'pots' : bench.stage,
+      place: bench.place,
+      placeName: bench.placeName,
+      from: isoFromDay(Math.max(plan.startDay, mondayOf(use.fromWeek))),
+      to: isoFromDay(mondayOf(use.toWeek)),
+    };
+  });
+  if (ground.bench !== null) return stages;
+  const from =
+    plan.stages.length > 0
+      ? (plan.plantDay ?? medianDay(sowing.runs.map((r) => r.groundDay)))
+      : plan.startDay;
+  stages.push({
+    stage: ground.growsIn === 'tub' ? 'tub' : ground.growsIn === 'frame' ? 'frame' : 'bed',
+    place: first.place,
+    placeName: first.placeName,
+    from: from >= NEVER ? isoFromDay(plan.startDay) : isoFromDay(from),
+    to: isoFromDay(plan.clearDay ?? medianDay(sowing.runs.map((r) => r.clearDay))),
+  });
+  return stages;
+}
+
+function harvestsOf(sowing: ChosenSowing): ReportHarvest[] {
+  return sowing.plan.kind.harvests.map((harvest, i) => {
+    const runs = sowing.runs.map((run) => run.harvests[i]!);
+    const reasons = runs.map((run) => run.reason);
+    return {
+      id: harvest.id,
+      role: harvest.role,
+      habit: harvest.habit,
+      first: dayBandOf(
+        runs.map((r) => r.firstDay),
+        reasons,
+      ),
+      last: dayBandOf(
+        runs.map((r) => r.lastDay),
+        reasons,
+      ),
+      servings: bandOf(runs.map((r) => r.servings)),
+    };
+  });
+}
+
+/** Roles and weeks that it feeds in the mean. */
+function feedsOf(problem: PlanningProblem, sowing: ChosenSowing): ReportSowing['reason']['feeds'] {
+  const end = problem.fromWeek + problem.weekCount;
+  const byRole = new Map<string, Map<number, number>>();
+  for (const run of sowing.runs)
+    for (const lot of run.lots) {
+      const weeks = byRole.get(lot.role) ?? new Map<number, number>();
+      byRole.set(lot.role, weeks);
+      const from = Math.max(problem.fromWeek, lot.fromWeek);
+      const to = Math.min(end, Math.max(from, lot.toWeek));
+      if (lot.toWeek < problem.fromWeek) continue;
+      for (let w = from; w <= to; w++)
+        weeks.set(w, (weeks.get(w) ?? 0) + lot.servings / (to - from + 1) / sowing.runs.length);
+    }
+  return [...byRole].flatMap(([role, weeks]) => {
+    const fed = [...weeks].filter(([, servings]) => servings >= 0.1).map(([week]) => week);
+    if (fed.length === 0) return [];
+    const servings = [...weeks.values()].reduce((sum, v) => sum + v, 0);
+    return [{ role, from: isoOfWeek(Math.min(...fed)), to: isoOfWeek(Math.max(...fed)), servings }];
+  });
+}
+
+const triedMembers = 8;
+const longestDelayWeeks = 8;
+const stillSafeShare = 0.8;
+
+function meanServings(problem: PlanningProblem, plan: SowingPlan): number {
+  const members = problem.context.members.slice(0, triedMembers);
+  const end = problem.fromWeek + problem.weekCount;
+  const all = members.map((member) =>
+    runSowing(problem.context, member, plan, problem.stores).lots.reduce(
+      (sum, lot) => sum + (lot.fromWeek < end ? lot.servings : 0),
+      0,
+    ),
+  );
+  return meanOf(all);
+}
+
+function delaysOf(
+  problem: PlanningProblem,
+  sowing: ChosenSowing,
+): Pick<ReportSowing, 'delays' | 'lastSafeDay'> {
+  if (sowing.state === 'done') return { delays: [], lastSafeDay: null };
+  const base = meanServings(problem, sowing.plan);
+  const later = (weeks: number): number =>
+    meanServings(problem, { ...sowing.plan, startDay: sowing.plan.startDay + weeks * 7 });
+  const delays: { weeks: number; servingsChange: number }[] = [];
+  let safe = 0;
+  for (let weeks = 1; weeks <= longestDelayWeeks; weeks++) {
+    const servings = weeks <= 3 || safe === weeks - 1 ? later(weeks) : 0;
+    if (weeks <= 3) delays.push({ weeks, servingsChange: servings - base });
+    if (safe === weeks - 1 && servings >= stillSafeShare * base) safe = weeks;
+  }
+  return { delays, lastSafeDay: isoFromDay(sowing.plan.startDay + safe * 7) };
+}
+
+function risksOf(sowing: ChosenSowing, shares: ReportSowing['shares']): ReportSowing['risks'] {
+  const { plan } = sowing;
+  const risks: { code: string; share: number }[] = [];
+  if (shares.bolted.p50 >= 0.05 && plan.kind.bolting?.effect !== 'ends')
+    risks.push({ code: 'bolting', share: shares.bolted.p50 });
+  if (shares.frosted.p90 >= 0.1) risks.push({ code: 'frost', share: shares.frosted.p90 });
+  if (sowing.bench.length > 1 && sowing.bench.at(-1)!.bench === sowing.bench.at(-2)!.bench)
+    risks.push({ code: 'pots-check', share: 0.1 });
+  const from = Math.min(...sowing.runs.map((r) => r.groundDay));
+  const to = plan.clearDay ?? from + 120;
+  for (const hazard of hazardsOf(plan.kind.crop)) {
+    const length = hazard.toDayOfYear - hazard.fromDayOfYear;
+    const inWindow =
+      from < NEVER && overlapsYearly(from, to, hazard.fromDayOfYear, length < 0 ? length + 365 : length);
+    if (inWindow) risks.push({ code: hazard.id, share: hazard.lossShare });
+  }
+  return risks.sort((a, b) => b.share - a.share).slice(0, 3);
+}
+
+function overlapsYearly(from: number, to: number, dayOfYear: number, length: number): boolean {
+  const yearStart = Math.floor(from / 365.2425) * 365.2425;
+  return [-1, 0, 1, 2].some((k) => {
+    const start = yearStart + k * 365.2425 + dayOfYear;
+    return start <= to && start + length >= from;
+  });
+}
+
+function kitOf(sowing: ChosenSowing, risks: ReportSowing['risks']): ReportSowing['kit'] {
+  const hazards = hazardsOf(sowing.plan.kind.crop);
+  const from = medianDay(sowing.runs.map((r) => r.groundDay));
+  if (from >= NEVER) return [];
+  const to = sowing.plan.clearDay ?? from + 120;
+  const kits = new Map<string, string>();
+  for (const risk of risks) {
+    const hazard = hazards.find((h) => h.id === risk.code);
+    if (hazard?.preventedBy && sowing.plan.protection.includes(hazard.preventedBy))
+      kits.set(hazard.preventedBy, risk.code);
+  }
+  return [...kits].map(([kit, why]) => ({ kit, why, from: isoFromDay(from), to: isoFromDay(to) }));
+}
+
+export function reportSowing(
+  problem: PlanningProblem,
+  sowing: ChosenSowing,
+  missingWithout: number,
+): ReportSowing {
+  const { plan, runs } = sowing;
+  const ground = problem.ground[sowing.ground]!;
+  const raised = plan.stages.length > 0;
+  const shares = {
+    bolted: bandOf(runs.map((r) => r.boltedShare)),
+    frosted: bandOf(runs.map((r) => r.frostedShare)),
+    lost: bandOf(runs.map((r) => r.lostShare)),
+  };
+  const risks = risksOf(sowing, shares);
+  const clearDay = plan.clearDay ?? medianDay(runs.map((r) => r.clearDay));
+  const placed = new Map<string, ReportSowing['beds'][number]>();
+  for (const p of sowing.placements) {
+    const m2 = p.stripsCount * ground.stripM2;
+    placed.set(`${p.bed.place}/${p.bed.number}/${p.stripsFrom}`, {
+      place: p.bed.place,
+      placeName: p.bed.of > 1 ? `${p.bed.placeName} ${p.bed.number}` : p.bed.placeName,
+      number: p.bed.number,
+      stripsFrom: p.stripsFrom,
+      stripsCount: p.stripsCount,
+      m2: Math.round(m2 * 100) / 100,
+    });
+  }
+  return {
+    id: sowing.id,
+    number: sowing.number,
+    kind: plan.kind.id,
+    kindName: plan.kind.name,
+    startsAs: plan.kind.startsAs,
+    state: sowing.state,
+    sow: isoFromDay(plan.startDay),
+    count: threeNumbers(plan.kind, plan.plantsCount, raised),
+    groundM2: Math.round(sowing.stripsCount * ground.stripM2 * 100) / 100,
+    routeId: plan.route,
+    route: stagesOf(problem, sowing),
+    beds: [...placed.values()],
+    area: sowing.placements[0]?.bed.area ?? ground.beds[0]!.area,
+    plantOut: raised
+      ? dayBandOf(
+          runs.map((r) => r.groundDay),
+          runs.map((r) => r.harvests[0]?.reason ?? null),
+        )
+      : null,
+    clear: isoFromDay(clearDay),
+    harvests: harvestsOf(sowing),
+    spacingCm: { inRow: plan.kind.inRowCm, betweenRow: plan.kind.betweenRowCm },
+    follows: [...new Set(sowing.placements.flatMap((p) => p.follows))],
+    shares,
+    risks,
+    kit: kitOf(sowing, risks),
+    reason: { feeds: feedsOf(problem, sowing), missingWithout },
+    ...delaysOf(problem, sowing),
+  };
+}
+
+export const sowingWeek = (sowing: ChosenSowing): number => weekOfDay(sowing.plan.startDay);

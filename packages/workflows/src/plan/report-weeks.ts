@@ -1,0 +1,66 @@
+import { isoOfWeek, meanOf } from '@twelvemonth/basis';
+import { type Eaten, kindById, type Lot, NEVER, servingGOf } from '@twelvemonth/growing';
+import { type PlanningProblem, roleWeekView } from '@twelvemonth/planning';
+import { dayBandOf } from '../forecast/day-band.ts';
+import type { ReportStock, ReportWeek } from '../report/plan-report.ts';
+
+export function reportWeeks(problem: PlanningProblem, eaten: readonly Eaten[]): ReportWeek[] {
+  const { appetite } = problem;
+  return Array.from({ length: problem.shownWeeks }, (_, w) => ({
+    weekOf: isoOfWeek(problem.fromWeek + w),
+    roles: Object.fromEntries(appetite.roles.map((role, r) => [role, roleWeekView(appetite, eaten, r, w)])),
+  }));
+}
+
+/** When a stock lot of a role is used up: taken together with the role's other stores. */
+function runsOutDays(problem: PlanningProblem, lot: Lot, eaten: readonly Eaten[]): number[] {
+  const r = problem.appetite.roles.indexOf(lot.role);
+  const end = lot.toWeek - problem.fromWeek;
+  return eaten.map((e) => {
+    if (r < 0) return NEVER;
+    for (let w = 0; w < Math.min(end, problem.weekCount); w++)
+      if (e.stockLeft[r]![w]! < 0.5) return (problem.fromWeek + w) * 7 - 3;
+    return lot.toWeek * 7 - 3;
+  });
+}
+
+export function reportStock(problem: PlanningProblem, eaten: readonly Eaten[]): ReportStock[] {
+  return problem.stock.map((lot) => {
+    const kind = kindById(lot.kind);
+    const edible = kind?.harvests.find((h) => h.role === lot.role)?.edibleShare ?? 1;
+    return {
+      kind: lot.kind,
+      kindName: kind?.name ?? lot.kind,
+      store: lot.store ?? 'dry',
+      kg: (lot.servings * servingGOf(lot.role)) / edible / 1000,
+      servings: lot.servings,
+      role: lot.role,
+      runsOut: dayBandOf(
+        runsOutDays(problem, lot, eaten),
+        eaten.map(() => null),
+      ),
+    };
+  });
+}
+
+/** Share of strip-weeks that nothing stands on, over the weeks from one index up to another. */
+export function idleShare(
+  problem: PlanningProblem,
+  free: (ground: number, week: number) => number,
+  first: number,
+  last: number,
+): number {
+  const shares = problem.ground.flatMap((ground, g) =>
+    Array.from({ length: last - first }, (_, i) => ({
+      free: Math.max(0, free(g, first + i)),
+      all: ground.stripCount,
+    })),
+  );
+  const all = shares.reduce((sum, s) => sum + s.all, 0);
+  return all === 0 ? 0 : shares.reduce((sum, s) => sum + s.free, 0) / all;
+}
+
+/** Servings missing without one sowing: the kitchen rule again, without its lots. */
+export function missingDifference(withIt: readonly number[], withoutIt: readonly number[]): number {
+  return Math.max(0, meanOf(withoutIt) - meanOf(withIt));
+}
