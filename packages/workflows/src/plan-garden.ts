@@ -1,7 +1,14 @@
 /** The main job: a garden in, a plan with its year of food, its reasons and its proof out. */
 import { cannot, done, type Issue, isoFromDay, isoOfWeek, type Outcome } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
-import { allRoles, type DailyWeather, eat, type ForecastContext, scoreOf } from '@twelvemonth/growing';
+import {
+  allRoles,
+  type DailyWeather,
+  eat,
+  type ForecastContext,
+  runSowing,
+  scoreOf,
+} from '@twelvemonth/growing';
 import {
   type ChosenPlan,
   calendarGardener,
@@ -15,6 +22,7 @@ import {
   type SimulatedMember,
   shortagesOf,
   simulate,
+  type TryAdding,
 } from '@twelvemonth/planning';
 import { type ChosenSowing, chosenSowings } from './plan/chosen-sowings.ts';
 import { reportJobs } from './plan/report-jobs.ts';
@@ -78,6 +86,27 @@ function missingWithout(
     const more = members.map((member, m) => missing(member, i) - base[m]!);
     return Math.max(0, more.reduce((sum, v) => sum + v, 0) / Math.max(1, more.length));
   });
+}
+
+/** What a remedy would fill, by the kitchen rule in a few check members with its lots added. */
+function tryAdding(
+  problem: PlanningProblem,
+  check: ForecastContext,
+  simulated: readonly SimulatedMember[],
+): TryAdding {
+  return (candidate, batches, role, fromWeek, toWeek) => {
+    const plan = { ...candidate.plan, plantsCount: candidate.plan.plantsCount * batches };
+    const [first, last] = [fromWeek - problem.fromWeek, toWeek - problem.fromWeek];
+    const filled = simulated.slice(0, leftOutMembers).map((member, m) => {
+      const more = runSowing(check, check.members[m]!, plan, problem.stores).lots;
+      const lots = [...problem.stock, ...member.runs.flatMap((run) => run.lots), ...more];
+      const after = eat(lots, problem.appetite, problem.roles).eaten[role]!;
+      let sum = 0;
+      for (let w = first; w <= last; w++) sum += after[w]! - member.eaten.eaten[role]![w]!;
+      return sum;
+    });
+    return Math.max(0, filled.reduce((sum, v) => sum + v, 0) / Math.max(1, filled.length));
+  };
 }
 
 function measure(
@@ -185,7 +214,14 @@ export async function planGarden(
   const worth = missingWithout(problem, sowings, simulated);
   const reported = sowings.map((sowing, i) => reportSowing(problem, sowing, worth[i]!));
   const ledger = ledgerOf(problem, chosen);
-  const shortages = shortagesOf(problem, chosen.scenarios, chosen.candidates, ledger.freeStrips, eaten);
+  const shortages = shortagesOf(
+    problem,
+    chosen.scenarios,
+    chosen.candidates,
+    ledger.freeStrips,
+    tryAdding(problem, check, simulated),
+    eaten,
+  );
   return done({
     schemaVersion: 1,
     garden: {

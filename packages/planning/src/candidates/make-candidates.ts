@@ -21,6 +21,7 @@ const heldInPotsWeeks = 4;
 /** Crops that hold their ground longer than this may also be cleared so much earlier. */
 const longCropDays = 112;
 const earlierClearWeeks = 8;
+const hardeningWeeks = 2;
 const nearlyAllShare = 0.96;
 /** Sowing weeks go on this long: what is begun later feeds nobody within the horizon. */
 const lastSowingBeforeEndWeeks = 8;
@@ -89,16 +90,16 @@ function benchUses(
   const emergedWeek = Math.max(startWeek + 1, weekOfDay(quantile(emerged, 0.6)) + 1);
   const last = choice.benches.length - 1;
   const trayM2 = plants * kind.moduleM2PerPlant;
+  const begins = choice.benches.map((bench, i) => {
+    if (i === 0) return startWeek;
+    return problem.benches[bench]!.stage === 'frame'
+      ? Math.max(startWeek + 1, groundWeek - hardeningWeeks)
+      : emergedWeek;
+  });
   const uses: BenchUse[] = choice.benches.flatMap((bench, i) => {
-    const stage = problem.benches[bench]!.stage;
-    const from = i === 0 ? startWeek : stage === 'frame' ? Math.max(startWeek, groundWeek - 2) : emergedWeek;
-    const to =
-      i === last
-        ? groundWeek
-        : i === 0 && choice.benches.length > 1 && stage === 'mat'
-          ? emergedWeek
-          : groundWeek;
-    return from < to ? [{ bench, fromWeek: from, toWeek: to, m2: trayM2 }] : [];
+    const fromWeek = begins[i]!;
+    const toWeek = i === last ? groundWeek : Math.min(groundWeek, begins[i + 1]!);
+    return fromWeek < toWeek ? [{ bench, fromWeek, toWeek, m2: trayM2 }] : [];
   });
   if (heldWeeks > 0) {
     const potM2 = plants * kind.potM2PerPlant;

@@ -29,6 +29,9 @@ export interface Remedy {
 
 const likelyLean = 0.5;
 const joinGapWeeks = 2;
+const tooLateWithinWeeks = 16;
+const triedCandidates = 6;
+const leastFilled = 0.3;
 
 interface Stretch {
   readonly role: number;
@@ -86,6 +89,15 @@ function feeds(
   return Math.min(sum, stretch.missing);
 }
 
+/** Servings of a role's stretch that so many batches of a candidate would fill, found by the kitchen rule with them added. */
+export type TryAdding = (
+  candidate: Candidate,
+  batches: number,
+  role: number,
+  fromWeek: Week,
+  toWeek: Week,
+) => number;
+
 export type FreeStrips = (ground: number, weekIndex: number) => number;
 
 function hasRoom(problem: PlanningProblem, free: FreeStrips, candidate: Candidate): boolean {
@@ -100,6 +112,7 @@ function judge(
   scenarios: readonly Scenario[],
   candidates: readonly Candidate[],
   free: FreeStrips,
+  tryAdding: TryAdding,
   stretch: Stretch,
 ): Pick<Shortage, 'binds' | 'remedy'> {
   const useful = candidates
@@ -107,33 +120,41 @@ function judge(
     .map((candidate) => ({ candidate, filled: feeds(problem, scenarios, candidate, stretch) }))
     .filter(({ filled }) => filled >= 0.2)
     .sort((a, b) => b.filled - a.filled || a.candidate.startWeek - b.candidate.startWeek);
-  if (useful.length === 0) {
-    const soon = stretch.from < 16;
-    return {
-      binds: soon ? 'too-late' : 'season',
-      remedy: { code: 'buy', kind: null, m2: 0, byDay: null, filled: stretch.missing },
-    };
-  }
-  const fits = useful.find(({ candidate }) => hasRoom(problem, free, candidate));
-  const best = fits ?? useful[0]!;
+  const buy: Remedy = { code: 'buy', kind: null, m2: 0, byDay: null, filled: stretch.missing };
+  if (useful.length === 0)
+    return { binds: stretch.from < tooLateWithinWeeks ? 'too-late' : 'season', remedy: buy };
+  const tried = useful.slice(0, triedCandidates).map(({ candidate, filled }) => {
+    const batches = Math.max(1, Math.ceil(stretch.missing / filled));
+    const found = tryAdding(
+      candidate,
+      batches,
+      stretch.role,
+      problem.fromWeek + stretch.from,
+      problem.fromWeek + stretch.to,
+    );
+    return { candidate, batches, found, fits: hasRoom(problem, free, candidate) };
+  });
+  const perBatch = (t: (typeof tried)[number]): number => t.found / t.batches;
+  const best = tried.reduce((a, b) =>
+    (Number(b.fits) - Number(a.fits) || perBatch(b) - perBatch(a)) > 0 ? b : a,
+  );
+  if (best.found < leastFilled) return { binds: 'season', remedy: buy };
   const ground = problem.ground[best.candidate.ground]!;
-  const strips = Math.max(1, Math.ceil(stretch.missing / Math.max(0.2, best.filled)));
   const covered = ground.growsIn === 'cover' || ground.growsIn === 'frame';
   const remedy: Remedy = {
-    code: fits !== undefined ? 'sow-more' : covered ? 'more-cover' : 'more-ground',
+    code: best.fits ? 'sow-more' : covered ? 'more-cover' : 'more-ground',
     kind: best.candidate.plan.kind.id,
-    m2: Math.round(strips * ground.stripM2 * 10) / 10,
+    m2: Math.round(best.batches * ground.stripM2 * 10) / 10,
     byDay: best.candidate.plan.startDay,
-    filled: Math.min(stretch.missing, strips * best.filled),
+    filled: best.found,
   };
-  const binds =
-    fits !== undefined
-      ? 'not-worth-it'
-      : covered
-        ? 'ground-cover'
-        : ground.growsIn === 'sill'
-          ? 'bench'
-          : 'ground-open';
+  const binds = best.fits
+    ? 'not-worth-it'
+    : covered
+      ? 'ground-cover'
+      : ground.growsIn === 'sill'
+        ? 'bench'
+        : 'ground-open';
   return { binds, remedy };
 }
 
@@ -142,6 +163,7 @@ export function shortagesOf(
   scenarios: readonly Scenario[],
   candidates: readonly Candidate[],
   free: FreeStrips,
+  tryAdding: TryAdding,
   eaten: readonly Eaten[],
 ): Shortage[] {
   return stretchesOf(problem, eaten)
@@ -152,6 +174,6 @@ export function shortagesOf(
       toWeek: problem.fromWeek + stretch.to,
       servingsMissing: stretch.missing,
       leanWeeks: stretch.lean,
-      ...judge(problem, scenarios, candidates, free, stretch),
+      ...judge(problem, scenarios, candidates, free, tryAdding, stretch),
     }));
 }
