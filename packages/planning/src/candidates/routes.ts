@@ -17,7 +17,7 @@ function benchOf(benches: readonly Bench[], stages: readonly RaisingStage['stage
 }
 
 /** The benches that a route goes over at this household, or null when it lacks one. */
-export function routeChoice(problem: PlanningProblem, route: RouteId): RouteChoice | null {
+export function routeChoice(problem: Pick<PlanningProblem, 'benches'>, route: RouteId): RouteChoice | null {
   const { benches } = problem;
   if (route === 'direct' || route === 'planted' || route === 'tray')
     return { route, stages: [], benches: [] };
