@@ -1650,7 +1650,7 @@ rowsBySubject: {
 ["frost-hardened-c","-11","-15","-7","c","frost-damage-review","savoy -7 to -10","handbook","leaf","dense white heads -7; savoy to -12 and below"],
 ["harvest.head.role","cabbages","","","text","","","practice","",""],
 ["harvest.head.habit","stands","","","text","","","practice","",""],
-["harvest.head.start-days","138","122","158","days","","","judged","50-56 N maritime","24-32 weeks from sowing; calendar weeks less emergence turned into reference days with the pace of a lowland record at 52-53 N"],
+["harvest.head.start-days","146","122","158","days","","","judged","50-56 N maritime","24-32 weeks from sowing; calendar weeks less emergence turned into reference days with the pace of a lowland record at 52-53 N"],
 ["harvest.head.window-days","150","60","160","days","uk-grow-your-own-handbooks","harvest period","practice","50-56 N maritime","November to March; one kind holds 8-14 weeks; early and late types together more"],
 ["harvest.head.yield-g-per-plant","900","650","1500","g","uk-grow-your-own-handbooks","per plant or per m2","practice","50-56 N maritime","3.5-5 kg/m2; UK organic fields 2-5; lower half"],
 ["harvest.head.full-days","153","138","172","days","","","judged","50-56 N maritime","to full size at reference pace"],
