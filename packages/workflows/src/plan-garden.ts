@@ -11,15 +11,14 @@ import {
 } from '@twelvemonth/growing';
 import {
   type ChosenPlan,
-  calendarGardener,
   groundLedger,
   independentCheck,
-  meanScore,
+  type PlacedSowing,
   type PlanningProblem,
   planSowings,
-  practisedGardener,
-  rivalScore,
+  rivalScores,
   type SimulatedMember,
+  scorePlaced,
   shortagesOf,
   simulate,
   type TryAdding,
@@ -27,7 +26,7 @@ import {
 import { type ChosenSowing, chosenSowings } from './plan/chosen-sowings.ts';
 import { reportJobs } from './plan/report-jobs.ts';
 import { reportSowing } from './plan/report-sowings.ts';
-import { idleShare, reportStock, reportWeeks } from './plan/report-weeks.ts';
+import { reportStock, reportWeeks } from './plan/report-weeks.ts';
 import { frostDays, standstills } from './plan/site-year.ts';
 import type { PlanOptions, PlanPorts } from './ports.ts';
 import { buildProblem, type ContextSize, contextOf } from './problem/build-problem.ts';
@@ -109,33 +108,9 @@ function tryAdding(
   };
 }
 
-function measure(
-  problem: PlanningProblem,
-  chosen: ChosenPlan,
-  simulated: readonly SimulatedMember[],
-): Measured {
-  const score = meanScore(
-    problem.appetite,
-    simulated.map((s) => s.eaten),
-    countedFrom,
-    countedTo,
-  );
-  const ledger = ledgerOf(problem, chosen);
-  const drafts = chosen.choices.filter(({ candidate }) => candidate.group === null);
-  return {
-    leanWeeks: score.leanWeeks,
-    servingsMissing: score.missingServings,
-    servingsEaten: score.eatenServings,
-    wasted: score.wastedServings,
-    groundIdleShare: idleShare(
-      problem,
-      ledger.freeStrips,
-      countedFrom,
-      Math.min(countedTo, problem.weekCount),
-    ),
-    hours: drafts.reduce((sum, { candidate, batches }) => sum + candidate.minutes * batches, 0) / 60,
-    sowings: drafts.length,
-  };
+/** Work of a sowing as chosen, minutes. */
+function placedOf(sowings: readonly ChosenSowing[]): PlacedSowing[] {
+  return sowings.map((sowing) => ({ ...sowing, minutes: 0, standing: sowing.standing !== null }));
 }
 
 function proofOf(
@@ -144,15 +119,11 @@ function proofOf(
   chosen: ChosenPlan,
   sowings: readonly ChosenSowing[],
   unplaced: readonly string[],
-  simulated: readonly SimulatedMember[],
   options: PlanOptions,
   ports: PlanPorts,
 ): ReportProof {
-  const own = measure(problem, chosen, simulated);
-  const rival = (plan: ReturnType<typeof calendarGardener>): Measured => {
-    const { kgPerM2Year: _, ...measured } = rivalScore(problem, plan, check, countedFrom, countedTo);
-    return measured;
-  };
+  const own: Measured = scorePlaced(problem, check, placedOf(sowings), countedFrom, countedTo).score;
+  const { calendar, practised } = rivalScores(problem, check, countedFrom, countedTo);
   const violations = independentCheck(problem, sowings);
   return {
     gapShare: chosen.gapShare,
@@ -168,7 +139,7 @@ function proofOf(
     wastedCheck: own.wasted,
     countedWeeks: countedTo - countedFrom,
     check: own,
-    rivals: { calendar: rival(calendarGardener(problem)), practised: rival(practisedGardener(problem)) },
+    rivals: { calendar, practised },
     violations: [...violations, ...unplaced.map((id) => `not-placed:${id}`)],
   };
 }
@@ -208,7 +179,7 @@ export async function planGarden(
     stores,
   });
   const eaten = simulated.map((s) => s.eaten);
-  const proof = proofOf(problem, check, chosen, sowings, unplaced, simulated, options, ports);
+  const proof = proofOf(problem, check, chosen, sowings, unplaced, options, ports);
 
   ports.progress({ step: 'explain', doneShare: null, bestGapShare: chosen.gapShare });
   const worth = missingWithout(problem, sowings, simulated);

@@ -1,4 +1,4 @@
-import { isoOfWeek, meanOf } from '@twelvemonth/basis';
+import { isoOfWeek } from '@twelvemonth/basis';
 import { type Eaten, kindById, type Lot, NEVER, servingGOf } from '@twelvemonth/growing';
 import { type PlanningProblem, roleWeekView } from '@twelvemonth/planning';
 import { dayBandOf } from '../forecast/day-band.ts';
@@ -41,26 +41,4 @@ export function reportStock(problem: PlanningProblem, eaten: readonly Eaten[]): 
       ),
     };
   });
-}
-
-/** Share of strip-weeks that nothing stands on, over the weeks from one index up to another. */
-export function idleShare(
-  problem: PlanningProblem,
-  free: (ground: number, week: number) => number,
-  first: number,
-  last: number,
-): number {
-  const shares = problem.ground.flatMap((ground, g) =>
-    Array.from({ length: last - first }, (_, i) => ({
-      free: Math.max(0, free(g, first + i)),
-      all: ground.stripCount,
-    })),
-  );
-  const all = shares.reduce((sum, s) => sum + s.all, 0);
-  return all === 0 ? 0 : shares.reduce((sum, s) => sum + s.free, 0) / all;
-}
-
-/** Servings missing without one sowing: the kitchen rule again, without its lots. */
-export function missingDifference(withIt: readonly number[], withoutIt: readonly number[]): number {
-  return Math.max(0, meanOf(withoutIt) - meanOf(withIt));
 }

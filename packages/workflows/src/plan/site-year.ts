@@ -39,5 +39,5 @@ export function frostDays(
     autumn.push(first);
   }
   const none = spring.map(() => 'no-frost-in-most-years');
-  return { lastSpring: dayBandOf(spring, none), firstAutumn: dayBandOf(autumn, none) };
+  return { lastSpring: dayBandOf(spring, none, 'earlier'), firstAutumn: dayBandOf(autumn, none) };
 }
