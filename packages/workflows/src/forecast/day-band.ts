@@ -1,32 +1,44 @@
-import { isoFromDay } from '@twelvemonth/basis';
+import { type Day, isoFromDay } from '@twelvemonth/basis';
 import { NEVER } from '@twelvemonth/growing';
 import type { DayBand } from '../report/plan-report.ts';
 
-/** The commonest reason, the first of equals. */
-function commonest(reasons: readonly (string | null)[]): string | null {
+/** Type 6 (Weibull) quantile of days of which some may never come; null where it falls among those. */
+function dayAt(sorted: readonly number[], prob: number): Day | null {
+  const position = Math.min(sorted.length - 1, Math.max(0, prob * (sorted.length + 1) - 1));
+  const below = Math.floor(position);
+  const share = position - below;
+  const low = sorted[below] ?? Number.POSITIVE_INFINITY;
+  const high = share > 1e-9 ? sorted[below + 1]! : low;
+  return Number.isFinite(low) && Number.isFinite(high) ? Math.round(low + share * (high - low)) : null;
+}
+
+function mostCommon(reasons: readonly (string | null)[]): string | null {
   const counts = new Map<string, number>();
   for (const reason of reasons) if (reason !== null) counts.set(reason, (counts.get(reason) ?? 0) + 1);
   let best: string | null = null;
-  for (const [reason, n] of counts) if (best === null || n > counts.get(best)!) best = reason;
+  for (const [reason, count] of counts) if (best === null || count > counts.get(best)!) best = reason;
   return best;
 }
 
 /**
- * Days over members in three numbers (type 6). Members in which it never comes count as later than any day; a number
- * that falls among them is null, with the commonest reason.
+ * Band of days over members. A member in which the day never comes (NEVER) counts as later than every day — or, for a
+ * last day (the last frost), as earlier. A quantile among those is null, with the most common reason of the members
+ * in which it does not come.
  */
-export function dayBandOf(days: readonly number[], reasons: readonly (string | null)[]): DayBand {
-  const sorted = [...days].sort((a, b) => a - b);
-  const at = (prob: number): string | null => {
-    const position = prob * (sorted.length + 1) - 1;
-    const below = Math.min(sorted.length - 1, Math.max(0, Math.floor(position)));
-    const above = Math.min(sorted.length - 1, below + 1);
-    if (sorted.length === 0 || sorted[below]! >= NEVER) return null;
-    if (position > below && sorted[above]! >= NEVER) return null;
-    const part = Math.min(1, Math.max(0, position - below));
-    return isoFromDay(Math.round(sorted[below]! + part * (sorted[above]! - sorted[below]!)));
-  };
-  const band = { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
-  const missing = band.p10 === null || band.p50 === null || band.p90 === null;
-  return { ...band, reason: missing ? (commonest(reasons) ?? 'not-ready-in-time') : null };
+export function dayBandOf(
+  values: readonly Day[],
+  reasons: readonly (string | null)[],
+  neverCountsAs: 'later' | 'earlier' = 'later',
+): DayBand {
+  const never = neverCountsAs === 'later' ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY;
+  const sorted = values
+    .map((day) => (day >= NEVER ? never : day))
+    .sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+  const [p10, p50, p90] = [dayAt(sorted, 0.1), dayAt(sorted, 0.5), dayAt(sorted, 0.9)];
+  const iso = (day: Day | null): string | null => (day === null ? null : isoFromDay(day));
+  const whole = p10 !== null && p50 !== null && p90 !== null;
+  const reason = whole
+    ? null
+    : (mostCommon(reasons.filter((_, i) => values[i]! >= NEVER)) ?? 'not-ready-in-time');
+  return { p10: iso(p10), p50: iso(p50), p90: iso(p90), reason };
 }
