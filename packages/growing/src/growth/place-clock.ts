@@ -34,6 +34,10 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
   const dayCount = weather.tmaxC.length;
   const sums = new Map<string, RunningSum>();
   const margins = new Map<string, Float32Array>();
+  // Found by kind first: to write the corners out as a key takes longer than the searches that follow.
+  const growthByKind = new Map<CropType, RunningSum>();
+  const emergenceByKind = new Map<CropType, RunningSum>();
+  const marginsByKind = new Map<CropType, Float32Array>();
 
   const sumOf = (key: string, daily: (i: number) => number): RunningSum => {
     let sum = sums.get(key);
@@ -50,25 +54,35 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
     dayCount,
     weather,
     growth: (kind) => {
+      const known = growthByKind.get(kind);
+      if (known !== undefined) return known;
       const { growthBaseC, growthOptimumC, lightFactor, lightCompensationMJPerM2Day: compensation } = kind;
-      return sumOf(`g${growthBaseC}/${growthOptimumC}/${lightFactor}/${compensation}`, (i) => {
+      const sum = sumOf(`g${growthBaseC}/${growthOptimumC}/${lightFactor}/${compensation}`, (i) => {
         const heat = sineDayDegreesC(weather.tminC[i]!, weather.tmaxC[i]!, growthBaseC, growthOptimumC);
         const light = weather.radiation7MJPerM2Day[i]!;
         return effectiveDayDegrees(heat, light, lightFactor, compensation) * weather.waterShare[i]!;
       });
+      growthByKind.set(kind, sum);
+      return sum;
     },
     emergence: (kind) => {
+      const known = emergenceByKind.get(kind);
+      if (known !== undefined) return known;
       const key = `e${kind.emergenceBaseC}/${kind.emergenceSumCDays}/${kind.emergenceOptimumC}/${kind.emergenceCeilingC}/${kind.emergenceLowestC}`;
-      return sumOf(
+      const sum = sumOf(
         key,
         (i) => emergenceRate(kind, weather.soilC[i]!) * Math.min(1, weather.waterShare[i]! + 0.5),
       );
+      emergenceByKind.set(kind, sum);
+      return sum;
     },
     cold: (triangle) =>
       sumOf(`c${triangle.baseC}/${triangle.optimumC}/${triangle.maximumC}`, (i) =>
         coldUnitsCDays(triangle, (weather.tminC[i]! + weather.tmaxC[i]!) / 2),
       ),
     frostMargins: (kind) => {
+      const known = marginsByKind.get(kind);
+      if (known !== undefined) return known;
       const key = `${kind.frostSoftC}/${kind.frostHardenedC}`;
       let weekly = margins.get(key);
       if (weekly === undefined) {
@@ -80,6 +94,7 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
         }
         margins.set(key, weekly);
       }
+      marginsByKind.set(kind, weekly);
       return weekly;
     },
   };

@@ -69,7 +69,9 @@ function inPlace(member: Member, plan: SowingPlan, startDay: Day): Raised {
 
 export function raise(member: Member, plan: SowingPlan, referenceCDays: number, pace: number): Raised {
   const { kind, stages } = plan;
-  const startDay = plan.startDay + Math.round(member.drawFor(plan.id) * plan.startSpreadDays);
+  const spread = plan.startSpreadDays;
+  const startDay =
+    spread === 0 ? plan.startDay : plan.startDay + Math.round(member.drawFor(plan.id) * spread);
   const first = stages[0];
   if (first === undefined) return inPlace(member, plan, startDay);
 
