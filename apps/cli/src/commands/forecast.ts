@@ -1,4 +1,5 @@
 import type { Day } from '@twelvemonth/basis';
+import { plainSpaces } from '@twelvemonth/workflows';
 import type { Command } from 'commander';
 import { CliFailure } from '../run/cli-failure.ts';
 import { sayWarnings, soundGarden } from '../run/load-garden.ts';
@@ -6,7 +7,6 @@ import { dayOption, wholeOption } from '../run/option-values.ts';
 import { planDefaults } from '../run/plan-defaults.ts';
 import type { Terminal } from '../run/terminal.ts';
 import { workflowFunction } from '../run/workflow-functions.ts';
-import { plainSpaces } from '../sheets.ts';
 import { forecastText } from '../words/forecast-words.ts';
 import { commandHelp, fileArgument, optionHelp, routes, unknownKindText } from '../words/help-words.ts';
 import { issueText } from '../words/issue-words.ts';
@@ -21,6 +21,10 @@ interface ForecastFlags {
   readonly seed: number;
   readonly json?: true;
 }
+
+/** What was asked for came from an option, not from a line of the file. */
+const optionOf = (where: string): string =>
+  ['kind', 'sow', 'route', 'place', 'count'].includes(where) ? `--${where}` : where;
 
 async function runForecast(file: string, flags: ForecastFlags, terminal: Terminal): Promise<void> {
   const { kindById } = await import('@twelvemonth/growing');
@@ -37,7 +41,8 @@ async function runForecast(file: string, flags: ForecastFlags, terminal: Termina
     seed: flags.seed,
   };
   const { report, issues } = forecastGarden(sound.garden, request, sound.daily);
-  for (const issue of issues) if (issue.severity !== 'note') terminal.say(issueText(issue, file));
+  for (const issue of issues)
+    if (issue.severity !== 'note') terminal.say(issueText({ ...issue, where: optionOf(issue.where) }, file));
   if (report === null) throw new CliFailure(`${file}: no forecast could be made.`);
   if (flags.json === true) terminal.out(`${JSON.stringify(report, null, 2)}\n`);
   else terminal.out(plainSpaces(`${forecastText(report).join('\n')}\n`));

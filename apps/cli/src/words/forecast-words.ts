@@ -1,6 +1,6 @@
 import type { Band } from '@twelvemonth/basis';
 import type { ClimateReport, DayBand, ForecastReport } from '@twelvemonth/workflows';
-import { dayOf } from '../sheets.ts';
+import { dayOf } from '@twelvemonth/workflows';
 import { dateWords } from './date-words.ts';
 import { areaWord, dayReasonWord, plainCode, stageWord } from './garden-words.ts';
 import { amountText, percentText } from './number-words.ts';
@@ -8,7 +8,11 @@ import { amountText, percentText } from './number-words.ts';
 export function dayBandText(band: DayBand): string {
   if (band.p50 === null) return band.reason === null ? 'not in most years' : dayReasonWord(band.reason);
   const middle = dayOf(band.p50);
-  if (band.p10 === null || band.p90 === null) return `about ${dateWords.dayInFull(middle)}`;
+  const seldom = band.reason === null ? '' : ` (${plainCode(band.reason)})`;
+  if (band.p90 === null && band.p10 !== null)
+    return `from ${dateWords.day(dayOf(band.p10))}, middle ${dateWords.dayInFull(middle)}; not in every year${seldom}`;
+  if (band.p10 === null || band.p90 === null)
+    return `about ${dateWords.dayInFull(middle)}; not in every year${seldom}`;
   return `${dateWords.days(dayOf(band.p10), dayOf(band.p90))}, middle ${dateWords.dayInFull(middle)}`;
 }
 
@@ -30,14 +34,14 @@ export function forecastText(report: ForecastReport): string[] {
     ...(report.plantingOut === null
       ? []
       : [['planted out', dayBandText(report.plantingOut)] as [string, string]]),
-    ['first to eat', dayBandText(report.firstHarvest)],
-    ['last to eat', dayBandText(report.lastHarvest)],
+    ['harvest begins', dayBandText(report.firstHarvest)],
+    ['harvest ends', dayBandText(report.lastHarvest)],
     ...Object.entries(report.harvests).flatMap(([id, h]): [string, string][] => [
       [`${plainCode(id)}, first`, dayBandText(h.first)],
       [`${plainCode(id)}, last`, dayBandText(h.last)],
       [`${plainCode(id)}, servings`, bandText(h.servings)],
     ]),
-    ['run to seed', shareText(report.boltedShare)],
+    ['run to seed early', shareText(report.boltedShare)],
     ['lost to frost', shareText(report.frostedShare)],
     ['lost otherwise', shareText(report.lostShare)],
     ['servings a plant', bandText(report.servingsPerPlant)],
@@ -48,7 +52,7 @@ export function forecastText(report: ForecastReport): string[] {
     '',
     ...rows.map(([name, text]) => `${name.padEnd(width)}  ${text}`),
     '',
-    'Week of       servings   any at all   eaten by then',
+    'Week of       servings   any at all   ready by then',
     ...report.weeks.map(
       (w) =>
         `${w.weekOf}  ${amountText(w.meanServings).padStart(10)}${percentText(w.chanceAny).padStart(13)}   ${bandText(w.cumulative)}`,
@@ -56,11 +60,18 @@ export function forecastText(report: ForecastReport): string[] {
   ];
 }
 
+const climateOriginWord = (station: string): string =>
+  station === 'normals'
+    ? 'from the twelve months in the file'
+    : station === 'daily-csv'
+      ? 'from the daily record beside the file'
+      : `of ${station}`;
+
 const number = (value: number, width: number, digits = 1): string => value.toFixed(digits).padStart(width);
 
 export function climateText(report: ClimateReport): string[] {
   const lines = [
-    `${report.site}: climate of ${report.station}`,
+    `${report.site}: climate ${climateOriginWord(report.station)}`,
     '',
     'Outdoors    day h   max °C  min °C  rain mm  sun MJ/m²  frost nights',
     ...report.months.map(
