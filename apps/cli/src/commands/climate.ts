@@ -1,9 +1,9 @@
+import { plainSpaces } from '@twelvemonth/workflows';
 import type { Command } from 'commander';
 import { sayWarnings, soundGarden } from '../run/load-garden.ts';
 import { planDefaults } from '../run/plan-defaults.ts';
 import type { Terminal } from '../run/terminal.ts';
 import { workflowFunction } from '../run/workflow-functions.ts';
-import { plainSpaces } from '../sheets.ts';
 import { climateText } from '../words/forecast-words.ts';
 import { commandHelp, fileArgument } from '../words/help-words.ts';
 

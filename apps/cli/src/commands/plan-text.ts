@@ -11,7 +11,7 @@ import {
   renderYearText,
   wrapText,
   yearPictureOf,
-} from '../sheets.ts';
+} from '@twelvemonth/workflows';
 import {
   headingShortages,
   headingStock,

@@ -1,10 +1,10 @@
 import type { Day } from '@twelvemonth/basis';
+import { printSeeds, renderHtml, renderText, seedCsv, seedSheetOf } from '@twelvemonth/workflows';
 import { type Command, Option } from 'commander';
 import { writeWholeFile } from '../run/files.ts';
 import { dayOption } from '../run/option-values.ts';
 import { planToPrint } from '../run/plan-for-sheets.ts';
 import type { Terminal } from '../run/terminal.ts';
-import { printSeeds, renderHtml, renderText, seedCsv, seedSheetOf } from '../sheets.ts';
 import { commandHelp, fileArgument, optionHelp } from '../words/help-words.ts';
 import { sheetWords } from '../words/sheet-words.ts';
 

@@ -1,10 +1,4 @@
 import type { Day } from '@twelvemonth/basis';
-import { type Command, Option } from 'commander';
-import { CliFailure } from '../run/cli-failure.ts';
-import { writeWholeFile } from '../run/files.ts';
-import { dayOption, monthOption } from '../run/option-values.ts';
-import { type PlanToPrint, planToPrint } from '../run/plan-for-sheets.ts';
-import type { Terminal } from '../run/terminal.ts';
 import {
   type CalendarMonth,
   darkMonthsCsv,
@@ -25,7 +19,13 @@ import {
   renderHtml,
   renderIcs,
   renderText,
-} from '../sheets.ts';
+} from '@twelvemonth/workflows';
+import { type Command, Option } from 'commander';
+import { CliFailure } from '../run/cli-failure.ts';
+import { writeWholeFile } from '../run/files.ts';
+import { dayOption, monthOption } from '../run/option-values.ts';
+import { type PlanToPrint, planToPrint } from '../run/plan-for-sheets.ts';
+import type { Terminal } from '../run/terminal.ts';
 import { commandHelp, fileArgument, icsForMonthsOnly, optionHelp } from '../words/help-words.ts';
 import { sheetWords } from '../words/sheet-words.ts';
 

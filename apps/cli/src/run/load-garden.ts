@@ -23,6 +23,9 @@ export interface GardenRead {
 
 const isError = ({ issue }: LocatedIssue): boolean => issue.severity === 'error';
 
+/** The file's own findings know their line, the others only the path. */
+const withoutLine = (where: string): string => where.replace(/^line \d+: /, '');
+
 async function readDaily(
   garden: Garden,
   file: string,
@@ -64,7 +67,9 @@ export async function readGarden(file: string, from: Day | null): Promise<Garden
   const daily = await readDaily(garden, file, findings);
   const issuesOfGarden = await workflowFunction('issuesOfGarden');
   for (const issue of issuesOfGarden(garden, fromDay)) {
-    const known = findings.some((f) => f.issue.code === issue.code && f.issue.where === issue.where);
+    const known = findings.some(
+      (f) => f.issue.code === issue.code && withoutLine(f.issue.where) === withoutLine(issue.where),
+    );
     if (!known) findings.push({ file, issue });
   }
   return { garden, daily, fromDay, findings };

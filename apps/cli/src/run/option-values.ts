@@ -1,6 +1,6 @@
 import { type Day, dayFromIso } from '@twelvemonth/basis';
+import { type CalendarMonth, monthFromText } from '@twelvemonth/workflows';
 import { InvalidArgumentError } from 'commander';
-import { type CalendarMonth, monthFromText } from '../sheets.ts';
 
 /** Option texts to values; a text that is none ends as wrong use (exit code 2). */
 

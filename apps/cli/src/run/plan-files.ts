@@ -21,7 +21,7 @@ import {
   seedCsv,
   seedSheetOf,
   yearPictureOf,
-} from '../sheets.ts';
+} from '@twelvemonth/workflows';
 import { sheetWords } from '../words/sheet-words.ts';
 import { makeFolder, writeWholeFile } from './files.ts';
 

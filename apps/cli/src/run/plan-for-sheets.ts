@@ -1,6 +1,6 @@
 import { type Day, isoFromDay } from '@twelvemonth/basis';
 import type { PlanReport, SeedListLine } from '@twelvemonth/workflows';
-import { dayOf } from '../sheets.ts';
+import { dayOf } from '@twelvemonth/workflows';
 import { sayWarnings, soundGarden } from './load-garden.ts';
 import { makePlan } from './make-plan.ts';
 import { planBeside, readStoredPlan } from './stored-plan.ts';

@@ -1,5 +1,5 @@
 import { civilFromDay, type Day } from '@twelvemonth/basis';
-import type { DateWords } from '../sheets.ts';
+import type { DateWords } from '@twelvemonth/workflows';
 
 const short = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'June', 'July', 'Aug', 'Sept', 'Oct', 'Nov', 'Dec'];
 const long = [

@@ -59,6 +59,7 @@ export const dayReasonWord = wordFrom({
   'killed-by-frost': 'killed by frost in most years',
   'ran-to-seed': 'runs to seed in most years',
   'plant-gone': 'the plant is gone by then',
+  'no-frost-in-most-years': 'none in most years',
 });
 
 export const habitWord = wordFrom({
@@ -85,4 +86,12 @@ export const stageWord = wordFrom({
   bed: 'bed',
   tub: 'tub',
   tray: 'tray',
+});
+
+export const growsInWord = wordFrom({
+  open: 'uncovered ground',
+  cover: 'a tunnel or glasshouse',
+  tub: 'a tub',
+  frame: 'a cold frame',
+  sill: 'a sill',
 });

@@ -1,5 +1,5 @@
 import type { CropType, SourceEntry, TableRow } from '@twelvemonth/growing';
-import { plainSpaces, wrapText } from '../sheets.ts';
+import { plainSpaces, wrapText } from '@twelvemonth/workflows';
 import { capital } from './number-words.ts';
 
 const rolesOf = (kind: CropType): string[] => [...new Set(kind.harvests.map((h) => h.role as string))];

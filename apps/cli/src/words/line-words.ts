@@ -1,5 +1,5 @@
 import type { Day } from '@twelvemonth/basis';
-import type { EatenPart, MonthJob, MonthLine, MonthOrder } from '../sheets.ts';
+import type { EatenPart, MonthJob, MonthLine, MonthOrder } from '@twelvemonth/workflows';
 import { dateWords, dayNear, partOfMonth } from './date-words.ts';
 import { dayReasonWord, kitWord, plainCode, riskWord, stageWord, startWord } from './garden-words.ts';
 import { capital, countOf, listText, numbersText, servingsText } from './number-words.ts';

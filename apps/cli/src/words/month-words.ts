@@ -1,4 +1,4 @@
-import type { Caution, MonthWords, SheetHead } from '../sheets.ts';
+import type { Caution, MonthWords, SheetHead } from '@twelvemonth/workflows';
 import { dateWords } from './date-words.ts';
 import { areaWord } from './garden-words.ts';
 import * as line from './line-words.ts';

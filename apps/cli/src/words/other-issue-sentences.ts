@@ -90,8 +90,8 @@ const catalogueSentences: Readonly<Record<WorkflowIssueCode, SentenceOf>> = {
     ),
   'kind-not-for-place': (d) =>
     say(
-      `${capital(String(d.kind))} does not grow in "${d.place}": it wants ${growsInWords(d.growsIn)}.`,
-      'Name another place, or correct the kind.',
+      `${capital(String(d.kind))} is not a kind for "${d.place}": it wants ${growsInWords(d.growsIn)}.`,
+      'Name another place or another kind; until then it is forecast where it stands.',
     ),
   'disease-on-record': (d) =>
     say(

@@ -1,5 +1,5 @@
 import { civilFromDay } from '@twelvemonth/basis';
-import type { DarkWords, FridgeWords, SeedWords, YearWords } from '../sheets.ts';
+import type { DarkWords, FridgeWords, SeedWords, YearWords } from '@twelvemonth/workflows';
 import { dateWords, dayNear } from './date-words.ts';
 import { areaWord, habitWord, startWord, storeWord } from './garden-words.ts';
 import { changeWords, jobWords } from './line-words.ts';

@@ -1,5 +1,5 @@
 import type { PlanProgress, PlanReport, ReportShortage, ReportStock } from '@twelvemonth/workflows';
-import { dayOf } from '../sheets.ts';
+import { dayOf } from '@twelvemonth/workflows';
 import { dateWords } from './date-words.ts';
 import { plainCode, storeWord } from './garden-words.ts';
 import { amountText, capital, countOf, percentText, servingsText } from './number-words.ts';

@@ -1,6 +1,3 @@
-import { expect, test } from 'vitest';
-import { planText } from '../commands/plan-text.ts';
-import { planFiles } from '../run/plan-files.ts';
 import {
   darkMonthsOf,
   dayOf,
@@ -16,7 +13,10 @@ import {
   renderYearText,
   seedSheetOf,
   yearPictureOf,
-} from '../sheets.ts';
+} from '@twelvemonth/workflows';
+import { expect, test } from 'vitest';
+import { planText } from '../commands/plan-text.ts';
+import { planFiles } from '../run/plan-files.ts';
 import { inventedPlan } from '../testing/recording-terminal.ts';
 import { sheetWords as words } from './sheet-words.ts';
 

@@ -1,4 +1,4 @@
-import type { SheetWords } from '../sheets.ts';
+import type { SheetWords } from '@twelvemonth/workflows';
 import { dateWords } from './date-words.ts';
 import { monthWords } from './month-words.ts';
 import { darkWords, fridgeWords, seedWords, yearWords } from './page-words.ts';

@@ -136,10 +136,17 @@ export function eat(lots: readonly Lot[], appetite: Appetite, roleRows: readonly
   return result;
 }
 
-/** A role-week is lean when less than this share of what the garden is to give is eaten. */
+/** A role-week is lean when less than this share of appetite is eaten. */
 export const leanBelowShare = 0.8;
 /** Role-weeks with next to no appetite are not counted, servings. */
 export const leastCountedServings = 0.25;
+
+/** Lean: of all that the household would eat, bought on purpose included, less than four fifths is eaten. */
+export function isLean(appetite: Appetite, role: number, week: number, eatenServings: number): boolean {
+  const garden = appetite.garden[role]![week]!;
+  const bought = appetite.bought[role]![week]!;
+  return garden >= leastCountedServings && eatenServings + bought < leanBelowShare * (garden + bought);
+}
 
 export interface EatenScore {
   readonly leanWeeks: number;
@@ -158,7 +165,7 @@ export function scoreOf(eaten: Eaten, appetite: Appetite, first: number, last: n
       eatenServings += had;
       wastedServings += eaten.wasted[r]![w]!;
       missingServings += Math.max(0, want - had);
-      if (want >= leastCountedServings && had < leanBelowShare * want) leanWeeks++;
+      if (isLean(appetite, r, w, had)) leanWeeks++;
     }
   }
   return { leanWeeks, missingServings, eatenServings, wastedServings };

@@ -1834,7 +1834,7 @@ rowsBySubject: {
 ["crop","courgette","","","text","","","practice","",""],
 ["name","courgette","","","text","","","practice","",""],
 ["routes","warm|module|direct","","","text","","","practice","",""],
-["grows-in","open|cover","","","text","","","practice","",""],
+["grows-in","open|cover|tub","","","text","","","practice","",""],
 ["in-row-cm","90","","","cm","rhs-courgette-sheet","90 cm, bush","handbook","maritime 50-56 N",""],
 ["between-row-cm","90","","","cm","rhs-courgette-sheet","90 cm, bush","handbook","maritime 50-56 N",""],
 ["raising-days","16","13","22","days","rhs-courgette-sheet","4-5 weeks from sowing","judged","maritime 50-56 N","Less a week of emergence, on a bench under cover in May."],

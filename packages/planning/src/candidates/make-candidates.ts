@@ -31,6 +31,8 @@ interface Probe {
   readonly runs: readonly SowingRun[];
   readonly servings: number;
   readonly firstWeek: Week;
+  /** By then it has begun in most scenarios. */
+  readonly begunDay: Day;
   readonly groundDay: Day;
   readonly clearDay: Day;
 }
@@ -60,11 +62,14 @@ function probeOf(problem: PlanningProblem, scenarios: readonly Scenario[], plan:
   if (ground.length * 2 <= runs.length) return null;
   const firsts = runs.flatMap((run) => run.harvests.map((h) => h.firstDay).filter((day) => day < NEVER));
   if (firsts.length === 0) return null;
+  const firstOfEach = runs.map((run) => Math.min(...run.harvests.map((h) => h.firstDay)));
+  if (firstOfEach.filter((day) => day < NEVER).length * 4 < runs.length * 3) return null;
   return {
     plan,
     runs,
     servings,
     firstWeek: weekOfDay(Math.min(...firsts)),
+    begunDay: Math.round(quantile(firstOfEach, 0.75)),
     groundDay: Math.round(quantile(ground, 0.6)),
     clearDay: Math.round(
       quantile(
@@ -134,9 +139,8 @@ function lastWorthwhileDay(probe: Probe): Day {
 function clearOptions(probe: Probe): Day[] {
   const natural = Math.min(probe.clearDay, lastWorthwhileDay(probe));
   const length = natural - probe.groundDay;
-  const firstDay = mondayOf(probe.firstWeek);
   const earlier = natural - earlierClearWeeks * 7;
-  return length > longCropDays && earlier > firstDay + 21 ? [natural, earlier] : [natural];
+  return length > longCropDays && earlier > probe.begunDay + 21 ? [natural, earlier] : [natural];
 }
 
 function candidateOf(

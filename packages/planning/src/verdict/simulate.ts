@@ -5,9 +5,8 @@ import {
   type Eaten,
   eat,
   type ForecastContext,
+  isLean,
   type Lot,
-  leanBelowShare,
-  leastCountedServings,
   type Member,
   type RoleRow,
   runSowing,
@@ -63,7 +62,6 @@ export function roleWeekView(
   const garden = appetite.garden[role]![week]!;
   const bought = appetite.bought[role]![week]!;
   const had = eaten.map((e) => e.eaten[role]![week]!);
-  const counted = garden >= leastCountedServings;
   return {
     appetite: garden + bought,
     bought,
@@ -71,7 +69,7 @@ export function roleWeekView(
     eaten: bandOf(had),
     fromStock: mean(eaten.map((e) => e.fromStock[role]![week]!)),
     stockLeft: mean(eaten.map((e) => e.stockLeft[role]![week]!)),
-    chanceLean: counted ? mean(had.map((v) => (v < leanBelowShare * garden ? 1 : 0))) : 0,
+    chanceLean: mean(had.map((v) => (isLean(appetite, role, week, v) ? 1 : 0))),
   };
 }
 

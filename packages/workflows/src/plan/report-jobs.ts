@@ -20,7 +20,11 @@ export function reportJobs(sowings: readonly ReportSowing[], fromDay: number): R
         count,
       });
     };
-    const bed = sowing.beds[0]?.placeName ?? sowing.route.at(-1)?.placeName ?? '';
+    const first = sowing.beds[0];
+    const bed =
+      first === undefined
+        ? (sowing.route.at(-1)?.placeName ?? '')
+        : `${first.placeName}${first.number > 0 ? ` ${first.number}` : ''}`;
     const ground = sowing.route.at(-1);
     const pots = sowing.route.find((stage) => stage.stage === 'pots');
     const frame = sowing.route.find((stage) => stage.stage === 'frame');

@@ -179,8 +179,8 @@ export function reportSowing(
     const m2 = p.stripsCount * ground.stripM2;
     placed.set(`${p.bed.place}/${p.bed.number}/${p.stripsFrom}`, {
       place: p.bed.place,
-      placeName: p.bed.of > 1 ? `${p.bed.placeName} ${p.bed.number}` : p.bed.placeName,
-      number: p.bed.number,
+      placeName: p.bed.placeName,
+      number: p.bed.of > 1 ? p.bed.number : 0,
       stripsFrom: p.stripsFrom,
       stripsCount: p.stripsCount,
       m2: Math.round(m2 * 100) / 100,

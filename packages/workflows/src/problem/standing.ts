@@ -6,6 +6,7 @@ import {
   type ForecastContext,
   kindById,
   NEVER,
+  plantsPerM2,
   type RaisingStage,
   runSowing,
   type SowingPlan,
@@ -83,6 +84,13 @@ function clearDays(
   return { days: [...days, natural], groundDay };
 }
 
+/** People count plants; a drilled or multi-sown kind is reckoned in stations, no more of them than its ground holds. */
+function stationsOf(standing: StandingSowing, kind: CropType): number {
+  const { groundM2, count } = standing;
+  if (groundM2 === null || kind.stationSeedsCount <= 1) return count.middle;
+  return Math.min(count.middle, Math.max(1, groundM2 * plantsPerM2(kind)));
+}
+
 export interface StandingInput {
   readonly garden: Garden;
   readonly context: ForecastContext;
@@ -131,7 +139,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       exposure: exposureKey(exposureOf(garden, home)),
       plantDay: onBench === undefined ? start.plantDay : Math.max(fromDay, start.plantDay ?? fromDay),
       clearDay: null,
-      plantsCount: standing.count.middle,
+      plantsCount: stationsOf(standing, kind),
       protection: input.protection,
     };
     const { days, groundDay } = clearDays(context, plan, stores, fromDay, standing.mayClearFrom);

@@ -47,6 +47,7 @@ export interface ReportSowing {
   readonly beds: readonly {
     readonly place: string;
     readonly placeName: string;
+    /** Which of the like places, 1-based; 0 where there is only one. */
     readonly number: number;
     readonly stripsFrom: number;
     readonly stripsCount: number;

@@ -63,7 +63,8 @@ const placeNow = (sowing: ReportSowing, day: Day): { name: string; raised: boole
   if (inGround !== null && day < inGround)
     return stage === undefined ? null : { name: stage.placeName, raised: true };
   const bed = sowing.beds[0];
-  if (bed !== undefined) return { name: `${bed.placeName} ${bed.number}`, raised: false };
+  if (bed !== undefined)
+    return { name: bed.number > 0 ? `${bed.placeName} ${bed.number}` : bed.placeName, raised: false };
   return stage === undefined ? null : { name: stage.placeName, raised: true };
 };
 
