@@ -1,5 +1,10 @@
+export * from './climate-garden.ts';
+export * from './forecast-garden.ts';
+export * from './garden-issues.ts';
+export * from './plan-garden.ts';
 export * from './ports.ts';
 export type * from './report/forecast-report.ts';
 export type * from './report/plan-report.ts';
+export * from './seed-list.ts';
 export * from './sheets/index.ts';
-export * from './plan-garden.ts';
+export * from './workflow-issue-codes.ts';
