@@ -1,0 +1,6 @@
+/** Budgets as multiples of the reference loop timed in the same run; about three times what was measured. */
+export const movedSowingBudget = 0.12;
+export const candidateBudget = 0.008;
+export const firstPlanBudget = 300;
+/** The naive day loop takes at least so many times as long as the engine for the same first days. */
+export const leastNaiveFactor = 1.5;

@@ -1,0 +1,109 @@
+/**
+ * The growth answer by stepping through the days, as one would first write it: no running sums, no searches. It must
+ * name the same first days as the engine (harvests without a gate), and shows what the engine's sums save.
+ */
+import {
+  type CropType,
+  effectiveDayDegrees,
+  emergenceRate,
+  type Harvest,
+  type Member,
+  NEVER,
+  type PlaceClock,
+  referenceDayCDays,
+  type SowingPlan,
+  sineDayDegreesC,
+} from '../packages/growing/src/index.ts';
+
+const hardeningDays = 10;
+const longestEmergenceDays = 90;
+const heldGrowthShare = 0.5;
+const heldSizeLimit = 1.6;
+
+/** Harvests that the comparison counts: those that begin by growth alone. */
+export const countedHarvests = (kind: CropType): Harvest[] =>
+  kind.harvests.filter((harvest) => harvest.startGate.gate === 'none');
+
+function growthOn(clock: PlaceClock, kind: CropType, i: number): number {
+  const { weather } = clock;
+  const heat = sineDayDegreesC(weather.tminC[i]!, weather.tmaxC[i]!, kind.growthBaseC, kind.growthOptimumC);
+  const light = weather.radiation7MJPerM2Day[i]!;
+  const grown = effectiveDayDegrees(heat, light, kind.lightFactor, kind.lightCompensationMJPerM2Day);
+  return grown * weather.waterShare[i]!;
+}
+
+/** Steps from a day until the sum is reached; NEVER at the end of the weather. */
+function stepUntil(clock: PlaceClock, fromDay: number, amount: number, daily: (i: number) => number): number {
+  if (fromDay >= NEVER) return NEVER;
+  let sum = 0;
+  let i = Math.max(0, fromDay - clock.startDay);
+  while (sum < amount) {
+    if (i >= clock.dayCount) return NEVER;
+    sum += daily(i);
+    i++;
+  }
+  return clock.startDay + i;
+}
+
+function stepSum(clock: PlaceClock, fromDay: number, toDay: number, daily: (i: number) => number): number {
+  let sum = 0;
+  for (let day = fromDay; day < Math.min(toDay, clock.startDay + clock.dayCount); day++)
+    sum += daily(day - clock.startDay);
+  return sum;
+}
+
+function firstWorkable(clock: PlaceClock, day: number): number {
+  if (day >= NEVER) return NEVER;
+  return day - clock.startDay < clock.dayCount ? clock.weather.workableDay[day - clock.startDay]! : NEVER;
+}
+
+/** First days of the counted harvests, in their order; growth alone, whatever ends the crop before. */
+export function naiveFirstDays(member: Member, plan: SowingPlan): number[] {
+  const { kind, stages } = plan;
+  const pace = member.paceOf(kind);
+  const reference = referenceDayCDays(kind);
+  const sumOf = (days: number): number => (days * reference) / pace;
+  const bed = member.clockOf(plan.exposure);
+  const first = stages[0] === undefined ? bed : member.clockOf(stages[0].exposure);
+  const waits = kind.startsAs === 'seed' || kind.startsAs === 'tuber';
+  const sown = stages.length > 0 ? plan.startDay : firstWorkable(bed, plan.startDay);
+  const rate = (i: number): number =>
+    emergenceRate(kind, first.weather.soilC[i]!) * Math.min(1, first.weather.waterShare[i]! + 0.5);
+  const up = stepUntil(first, sown, 1, rate);
+  const emerged = waits && up - sown > longestEmergenceDays ? NEVER : up;
+  const bedGrowth = (i: number): number => growthOn(bed, kind, i);
+
+  let reach: (sum: number) => number;
+  if (stages.length === 0) {
+    const zero = waits ? emerged : sown;
+    reach = (sum) => stepUntil(bed, zero, sum, bedGrowth);
+  } else {
+    const benchStage = stages.find((s) => s.stage === 'bench' || s.stage === 'sill') ?? stages[0]!;
+    const frameStage = stages.find((s) => s.stage === 'frame');
+    const bench = member.clockOf(benchStage.exposure);
+    const benchGrowth = (i: number): number => growthOn(bench, kind, i);
+    const raising = sumOf(kind.raisingDays);
+    const planted = firstWorkable(bed, stepUntil(bench, emerged, raising, benchGrowth));
+    if (planted >= NEVER) return countedHarvests(kind).map(() => NEVER);
+    const harden = frameStage === undefined ? planted : Math.max(emerged, planted - hardeningDays);
+    let size = stepSum(bench, emerged, harden, benchGrowth);
+    if (frameStage !== undefined) {
+      const frame = member.clockOf(frameStage.exposure);
+      size += stepSum(frame, harden, planted, (i) => growthOn(frame, kind, i));
+    }
+    if (size > raising)
+      size = Math.min(raising * heldSizeLimit, raising + (size - raising) * heldGrowthShare);
+    reach = (sum) =>
+      sum <= size
+        ? Math.min(planted, stepUntil(bench, emerged, sum, benchGrowth))
+        : stepUntil(bed, planted + kind.plantingCheckDays, sum - size, bedGrowth);
+  }
+  const days = new Map<string, number>();
+  return countedHarvests(kind).map((harvest) => {
+    const sum = sumOf(harvest.startDays);
+    const after = harvest.after === null ? null : (days.get(harvest.after) ?? NEVER);
+    const day = after === null ? reach(sum) : stepUntil(bed, after, sum, bedGrowth);
+    days.set(harvest.id, day);
+    return day;
+  });
+}
