@@ -89,12 +89,12 @@ interface Place {
   readonly names: readonly string[];
 }
 
-/** Uncovered level ground first, then each different exposure in the order of the file. */
+/** Uncovered level ground first, then each different weather in the order of the file: wet ground has no other. */
 function placesOf(garden: Garden): Place[] {
   const places = new Map<string, { key: string; exposure: Exposure; names: string[] }>();
   places.set(exposureKey(plainGround), { key: exposureKey(plainGround), exposure: plainGround, names: [] });
   for (const place of garden.places) {
-    const exposure = exposureOf(garden, place);
+    const exposure = { ...exposureOf(garden, place), wet: false };
     const key = exposureKey(exposure);
     const known = places.get(key);
     if (known === undefined) places.set(key, { key, exposure, names: [place.name] });

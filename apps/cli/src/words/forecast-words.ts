@@ -2,7 +2,7 @@ import type { Band } from '@twelvemonth/basis';
 import type { ClimateReport, DayBand, ForecastReport } from '@twelvemonth/workflows';
 import { dayOf } from '@twelvemonth/workflows';
 import { dateWords } from './date-words.ts';
-import { areaWord, dayReasonWord, plainCode, stageWord } from './garden-words.ts';
+import { dayReasonWord, plainCode, stageWord } from './garden-words.ts';
 import { amountText, percentText } from './number-words.ts';
 
 export function dayBandText(band: DayBand): string {
@@ -81,7 +81,7 @@ export function climateText(report: ClimateReport): string[] {
   ];
   const names = report.months[0]?.places ?? [];
   names.forEach((place, i) => {
-    const title = place.placeNames.length > 0 ? place.placeNames.join(', ') : areaWord(place.exposure);
+    const title = place.placeNames.length > 0 ? place.placeNames.join(', ') : 'uncovered level ground';
     lines.push(
       '',
       title,

@@ -22,7 +22,8 @@ test('every code that a package exports has its sentence', () => {
 });
 
 test('a sentence never shows a hole where a value should be', () => {
-  for (const [code, { severity, detail }] of Object.entries(garden.gardenIssueCodes)) {
+  const codes = { ...workflows.workflowIssueCodes, ...garden.gardenIssueCodes };
+  for (const [code, { severity, detail }] of Object.entries(codes)) {
     const values = Object.fromEntries(detail.map((name) => [name, `<${name}>`]));
     const text = issueText({ code, severity, where: 'line 3: places[0]', detail: values }, 'g.jsonc');
     expect(text).not.toMatch(/undefined|null|NaN|\[object/);

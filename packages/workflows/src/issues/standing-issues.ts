@@ -20,11 +20,16 @@ interface Known {
 const nameOf = ({ place, standing }: Known): string =>
   standing.placeNumber === null || place.count === 1 ? place.name : `${place.name} ${standing.placeNumber}`;
 
+/** A tub that is large enough carries what the catalogue only knows from beds: the household has it growing. */
+function carriesInTub({ kind, ground }: Known): boolean {
+  return ground !== undefined && ground.stripLitres > 0 && ground.stripLitres >= kind.tubLitresPerPlant;
+}
+
 function placeIssues(known: Known): Issue[] {
   const { kind, ground, place, index } = known;
   if (ground === undefined) return [];
   const names = { kind: kind.name, place: place.name };
-  if (!kind.growsIn.includes(ground.growsIn))
+  if (!kind.growsIn.includes(ground.growsIn) && !carriesInTub(known))
     return [
       workflowIssue('kind-not-for-place', `standing[${index}]`, { ...names, growsIn: growsInText(kind) }),
     ];
@@ -44,12 +49,13 @@ function plantIssues(known: Known): Issue[] {
       ? (strips * ground.stripLitres) / Math.max(1, kind.tubLitresPerPlant)
       : (Math.min(strips * ground.stripM2, standing.groundM2 ?? Number.POSITIVE_INFINITY) * 10000) /
         (kind.inRowCm * kind.betweenRowCm);
-  if (standing.count.low <= closerFactor * Math.max(1, most)) return [];
+  const stations = standing.count.low / Math.max(1, kind.stationSeedsCount);
+  if (stations <= closerFactor * Math.max(1, most)) return [];
   const detail = {
     kind: kind.name,
     place: nameOf(known),
     plants: standing.count.middle,
-    most: Math.floor(most),
+    most: Math.floor(most * Math.max(1, kind.stationSeedsCount)),
   };
   return [workflowIssue('plants-over-ground', `standing[${index}].count`, detail)];
 }
