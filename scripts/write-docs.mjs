@@ -9,6 +9,8 @@ const writers = [
   'scripts/compile-climate-tables.mjs',
   'scripts/write-data-sources.mjs',
   'scripts/write-garden-schema.ts',
+  'apps/cli/src/schema/write-schemas.ts',
+  'truth/report.ts',
   'scripts/write-pictures.ts',
   'scripts/write-readme.mjs',
 ];

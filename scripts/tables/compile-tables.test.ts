@@ -55,7 +55,12 @@ const wholeKind = [
 beforeAll(() => {
   for (const file of ['defaults.csv', 'parameters.json'])
     copyFileSync(join('packages/growing/tables', file), join(folder, file));
-  writeFileSync(join(folder, 'sources.json'), JSON.stringify({ book: { title: 'A book', year: 1950 } }));
+  const defaults = readFileSync('packages/growing/tables/defaults.csv', 'utf8').trim().split('\n').slice(1);
+  const named = defaults.map((line) => line.split(',')[6]!).filter((id) => id !== '');
+  const sources = Object.fromEntries(
+    ['book', ...named].map((id) => [id, { title: `${id}, a book`, year: 1950 }]),
+  );
+  writeFileSync(join(folder, 'sources.json'), JSON.stringify(sources));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -23,11 +23,12 @@ import {
   simulate,
   type TryAdding,
 } from '@twelvemonth/planning';
+import { frostDays } from './climate/frost-days.ts';
 import { type ChosenSowing, chosenSowings } from './plan/chosen-sowings.ts';
 import { reportJobs } from './plan/report-jobs.ts';
 import { reportSowing } from './plan/report-sowings.ts';
 import { reportStock, reportWeeks } from './plan/report-weeks.ts';
-import { frostDays, standstills } from './plan/site-year.ts';
+import { standstills } from './plan/site-year.ts';
 import type { PlanOptions, PlanPorts } from './ports.ts';
 import { buildProblem, type ContextSize, contextOf } from './problem/build-problem.ts';
 import type { Measured, PlanReport, ReportProof } from './report/plan-report.ts';

@@ -81,9 +81,8 @@ export const eatenWords = (line: MonthLine): string =>
   line.eaten.map((part) => eatenPartWords(part, line.day, line.eaten.length > 1)).join('; ');
 
 export function changeWords(servings: number): string {
-  if (Math.abs(servings) < 0.5) return 'no loss';
-  const whole = Math.round(Math.abs(servings));
-  return `${servingsText(whole)} ${servings < 0 ? 'fewer' : 'more'}`;
+  if (servings > -0.5) return 'no loss';
+  return `${servingsText(Math.round(-servings))} fewer`;
 }
 
 export function lastSafeWords(line: MonthLine): string {

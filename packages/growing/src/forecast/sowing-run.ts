@@ -274,7 +274,8 @@ export function runSowing(
   else gather(plan, growing, survival, end, stores, gathered);
 
   const clearDay = naturalClearDay(plan, gathered, end, raised);
-  if (kind.bolting?.effect === 'ends' && end.reason === 'ran-to-seed') gathered.boltedShare = 1;
+  const cutShort = gathered.harvests.some((h) => h.reason === 'ran-to-seed' || h.lastDay === end.day);
+  if (kind.bolting?.effect === 'ends' && end.reason === 'ran-to-seed' && cutShort) gathered.boltedShare = 1;
   return {
     startDay: raised.startDay,
     emergenceDay: raised.emergenceDay,

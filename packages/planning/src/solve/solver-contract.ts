@@ -36,6 +36,23 @@ const quiet = (): void => {};
 const longestStopMs = 20_000;
 
 /** What every solver adapter must do. Call it from a test file with the runner's own describe, it and expect. */
+/** What the row duals prove: no point costs less. Reduced costs take the better bound of their column. */
+function boundByDuals(program: LinearProgram, rowDual: Float64Array): number {
+  const times = (factor: number, bound: number): number => (factor === 0 ? 0 : factor * bound);
+  let bound = 0;
+  rowDual.forEach((dual, row) => {
+    bound += times(dual, dual > 0 ? program.rowLower[row]! : program.rowUpper[row]!);
+  });
+  program.colCost.forEach((cost, column) => {
+    let reduced = cost;
+    for (let e = program.starts[column]!; e < program.starts[column + 1]!; e++)
+      reduced -= program.values[e]! * rowDual[program.indices[e]!]!;
+    const settled = Math.abs(reduced) < 1e-9 ? 0 : reduced;
+    bound += times(settled, settled > 0 ? program.colLower[column]! : program.colUpper[column]!);
+  });
+  return bound;
+}
+
 export function solverContract(name: string, makeSolver: () => Promise<SolverPort>, kit: TestKit): void {
   const { describe, it, expect, clockMs } = kit;
   const withSolver = (body: (solver: SolverPort) => Promise<void>) => async () => {
@@ -64,7 +81,7 @@ export function solverContract(name: string, makeSolver: () => Promise<SolverPor
         const relaxed = await solver.relax(smallLinear);
         expect(relaxed.status).toBe('optimal');
         expect(relaxed.objective).toBeCloseTo(-11, 6);
-        expect(rounded(relaxed.rowDual)).toEqual([-2, 0]);
+        expect(boundByDuals(smallLinear, relaxed.rowDual!)).toBeCloseTo(-11, 6);
       }),
     );
     it(

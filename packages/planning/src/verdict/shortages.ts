@@ -31,7 +31,9 @@ const likelyLean = 0.5;
 const joinGapWeeks = 2;
 const tooLateWithinWeeks = 16;
 const triedCandidates = 6;
-const leastFilled = 0.3;
+/** A remedy that fills less of a stretch is none. */
+const leastFilledShare = 0.15;
+const leastFilledServings = 0.5;
 
 interface Stretch {
   readonly role: number;
@@ -121,8 +123,8 @@ function judge(
     .filter(({ filled }) => filled >= 0.2)
     .sort((a, b) => b.filled - a.filled || a.candidate.startWeek - b.candidate.startWeek);
   const buy: Remedy = { code: 'buy', kind: null, m2: 0, byDay: null, filled: stretch.missing };
-  if (useful.length === 0)
-    return { binds: stretch.from < tooLateWithinWeeks ? 'too-late' : 'season', remedy: buy };
+  const late = stretch.from < tooLateWithinWeeks;
+  if (useful.length === 0) return { binds: late ? 'too-late' : 'season', remedy: buy };
   const tried = useful.slice(0, triedCandidates).map(({ candidate, filled }) => {
     const batches = Math.max(1, Math.ceil(stretch.missing / filled));
     const found = tryAdding(
@@ -138,7 +140,8 @@ function judge(
   const best = tried.reduce((a, b) =>
     (Number(b.fits) - Number(a.fits) || perBatch(b) - perBatch(a)) > 0 ? b : a,
   );
-  if (best.found < leastFilled) return { binds: 'season', remedy: buy };
+  if (best.found < Math.max(leastFilledServings, leastFilledShare * stretch.missing))
+    return { binds: late ? 'too-late' : 'season', remedy: buy };
   const ground = problem.ground[best.candidate.ground]!;
   const covered = ground.growsIn === 'cover' || ground.growsIn === 'frame';
   const remedy: Remedy = {

@@ -27,7 +27,8 @@ function runsOutDays(problem: PlanningProblem, lot: Lot, eaten: readonly Eaten[]
 export function reportStock(problem: PlanningProblem, eaten: readonly Eaten[]): ReportStock[] {
   return problem.stock.map((lot) => {
     const kind = kindById(lot.kind);
-    const edible = kind?.harvests.find((h) => h.role === lot.role)?.edibleShare ?? 1;
+    const prepared = lot.store === 'freezer' || lot.store === 'jar';
+    const edible = prepared ? 1 : (kind?.harvests.find((h) => h.role === lot.role)?.edibleShare ?? 1);
     return {
       kind: lot.kind,
       kindName: kind?.name ?? lot.kind,
