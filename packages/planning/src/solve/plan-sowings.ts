@@ -13,10 +13,12 @@ import type { Candidate, Choice, PlanningProblem } from '../problem.ts';
 import { buildProgram, type PlantingProgram } from '../program/build-program.ts';
 import { chooseScenarios, type Scenario } from '../scenarios/choose-scenarios.ts';
 import type { SolverPort } from '../solver-port.ts';
+import { simulate } from '../verdict/simulate.ts';
+import { simulatedCost } from '../verdict/simulated-cost.ts';
 import { choicesOfPoint, type PricedPlan, pricePlan } from './evaluate.ts';
-import { greedyPlan } from './greedy.ts';
+import { costOf, greedyPlan } from './greedy.ts';
 import { roundRelaxation } from './round-relaxation.ts';
-import { tidy } from './tidy.ts';
+import { jobPrice, tidy } from './tidy.ts';
 
 export interface PlanLimits {
   readonly scenarioCount: number;
@@ -154,13 +156,7 @@ async function improve(
     else if (answer.status === 'stopped') stoppedBecause = 'stopped';
     else if ((gapOf(best()) ?? 1) <= limits.gapShare) stoppedBecause = 'gap';
   }
-  const tidied = await pricePlan(
-    solver,
-    planting,
-    candidates,
-    tidy(problem, scenarios, best().choices, steps.stopRequested),
-  );
-  const chosen = tidied ?? best();
+  const chosen = await mostLivable(problem, base, planting, priced, solver, steps);
   return {
     ...base,
     choices: chosen.choices,
@@ -170,6 +166,42 @@ async function improve(
     stoppedBecause,
     reproducible: stoppedBecause === 'gap' || stoppedBecause === 'effort',
   };
+}
+
+/** Price of one more job, weighted servings over the horizon: the same as in tidying. */
+function livedCost(problem: PlanningProblem, choices: readonly Choice[]): number {
+  const plans = choices.map(({ candidate, batches }) => ({
+    ...candidate.plan,
+    plantsCount: candidate.plan.plantsCount * (candidate.group === null ? batches : 1),
+  }));
+  const { context, stock, appetite, roles, stores } = problem;
+  const lived = simulate({ context, plans, stock, appetite, roles, stores }).map((member) => member.eaten);
+  const work = choices.reduce((sum, { candidate, batches }) => sum + costOf(candidate) * batches, 0);
+  const jobs = choices.filter(({ candidate }) => candidate.group === null).length;
+  return simulatedCost(problem, lived) + work + jobs * jobPrice;
+}
+
+/**
+ * The program sees a few scenarios with foresight; the plan is lived in many without. So the plans at hand, tidied, are
+ * lived through in every planning member, and the cheapest is taken. Its gap is still that of the program.
+ */
+async function mostLivable(
+  problem: PlanningProblem,
+  base: { candidates: readonly Candidate[]; scenarios: readonly Scenario[] },
+  planting: PlantingProgram,
+  priced: readonly PricedPlan[],
+  solver: SolverPort,
+  steps: PlanSteps,
+): Promise<PricedPlan> {
+  let best: { plan: PricedPlan; lived: number } | null = null;
+  for (const plan of priced) {
+    const choices = tidy(problem, base.scenarios, plan.choices, steps.stopRequested);
+    const lived = livedCost(problem, choices);
+    if (best !== null && lived >= best.lived) continue;
+    best = { plan: (await pricePlan(solver, planting, base.candidates, choices)) ?? plan, lived };
+  }
+  invariant(best !== null, 'there is a plan to choose from');
+  return best.plan;
 }
 
 /** Sowing nothing: what stands goes on to its natural end. */

@@ -7,7 +7,7 @@ import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { choicesOf, emptyState, type GreedyState, gainOf, take } from './greedy.ts';
 
 /** What one job more must bring, weighted servings. */
-const jobPrice = 0.6;
+export const jobPrice = 0.6;
 const joinWithinWeeks = 4;
 const smallBatches = 4;
 
