@@ -1,5 +1,5 @@
 /** The chosen plan as sowings with ids, numbers, real strips and member runs: what every part of the report reads. */
-import { streamFor, type Week, weekOfDay } from '@twelvemonth/basis';
+import { streamFor, type Week } from '@twelvemonth/basis';
 import { slugOf } from '@twelvemonth/garden';
 import { runSowing, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
 import {
@@ -99,7 +99,3 @@ export function chosenSowings(
   );
   return { sowings, unplaced };
 }
-
-/** Week in which the run's ground is free again. */
-export const clearWeekOf = (sowing: ChosenSowing): Week =>
-  weekOfDay(sowing.plan.clearDay ?? sowing.runs[0]!.clearDay);

@@ -1,4 +1,4 @@
-import { addMonths, dayFromIso, isoFromDay } from '@twelvemonth/basis';
+import { dayFromIso, isoFromDay } from '@twelvemonth/basis';
 import type { ReportJob, ReportSowing } from '../report/plan-report.ts';
 
 const hardeningDays = 10;
@@ -47,6 +47,3 @@ export function reportJobs(sowings: readonly ReportSowing[], fromDay: number): R
   }
   return jobs.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.code < b.code ? -1 : 1));
 }
-
-/** The last day that sheets look at: a month beyond the weeks shown. */
-export const lastJobDay = (fromDay: number, weeks: number): number => addMonths(fromDay + weeks * 7, 1);

@@ -1,4 +1,4 @@
-import { bandOf, isoFromDay, isoOfWeek, meanOf, mondayOf, weekOfDay } from '@twelvemonth/basis';
+import { bandOf, isoFromDay, isoOfWeek, meanOf, mondayOf } from '@twelvemonth/basis';
 import { hazardsOf, NEVER, runSowing, type SowingPlan } from '@twelvemonth/growing';
 import type { PlanningProblem } from '@twelvemonth/planning';
 import { dayBandOf } from '../forecast/day-band.ts';
@@ -217,5 +217,3 @@ export function reportSowing(
     ...delaysOf(problem, sowing),
   };
 }
-
-export const sowingWeek = (sowing: ChosenSowing): number => weekOfDay(sowing.plan.startDay);
