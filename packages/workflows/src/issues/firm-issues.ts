@@ -57,7 +57,7 @@ function fitIssues({ firm, kind, found: { place, ground } }: FirmSowing): Issue[
 
 function standingStays(standing: readonly StandingCrop[], place: string): Stay[] {
   return standing
-    .filter((crop) => crop.place === place && crop.stripsCount > 0)
+    .filter((crop) => crop.state === 'done' && crop.place === place && crop.stripsCount > 0)
     .map((crop) => ({
       name: crop.plan.kind.name,
       fromDay: mondayOf(crop.groundFromWeek),

@@ -13,6 +13,7 @@ import type { PlanningProblem, PlantLimit } from '@twelvemonth/planning';
 import { appetiteOf } from './appetite.ts';
 import { climateSourceOf, siteOf } from './climate-source.ts';
 import { exposuresOf } from './exposures.ts';
+import { firmCrops } from './firm.ts';
 import { benchesOf, groundOf } from './ground.ts';
 import { fitWaiting, standingCrops } from './standing.ts';
 import { stockLots, storesOf } from './stock.ts';
@@ -87,7 +88,7 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
   const ground = groundOf(garden, benches);
   const stores = storesOf(garden);
   const protection = protectionOf(garden);
-  const standing = standingCrops({
+  const input = {
     garden,
     context,
     ground,
@@ -95,7 +96,8 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     stores,
     protection,
     fromDay: size.fromDay,
-  });
+  };
+  const standing = [...standingCrops(input), ...firmCrops(input)];
   return {
     context,
     fromDay: size.fromDay,

@@ -1,5 +1,5 @@
 /** Crops that stand, from the file's vague words to sowings that enter at their own stage. */
-import { type Day, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
+import { type Day, mondayOf, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
 import type { Garden, GardenPlace, StandingSowing } from '@twelvemonth/garden';
 import {
   type CropType,
@@ -17,6 +17,7 @@ import { exposureKey, exposureOf } from './exposures.ts';
 import { stripsOf } from './ground.ts';
 
 const optionStepDays = 14;
+const triedMembers = 12;
 /** A plant of unknown sowing day was raised this much longer than its reference days. Judged. */
 const usualRaisingFactor = 1.6;
 
@@ -66,22 +67,28 @@ function stagesFor(benches: readonly Bench[], onBench: Bench | undefined): Raisi
   return bench === undefined ? [] : [{ stage: bench.stage, exposure: bench.exposure }];
 }
 
-function clearDays(
+/** When a sowing is over by itself in four years of five, and the middle day of its planting. */
+export function naturalEnd(
   context: ForecastContext,
   plan: SowingPlan,
   stores: ReadonlySet<StoreId>,
   fromDay: Day,
-  mayClearFrom: Day | null,
-): { readonly days: Day[]; readonly groundDay: Day } {
-  const runs = context.members.slice(0, 12).map((member) => runSowing(context, member, plan, stores));
+): { readonly endDay: Day; readonly groundDay: Day } {
+  const runs = context.members
+    .slice(0, triedMembers)
+    .map((member) => runSowing(context, member, plan, stores));
   const sorted = (values: readonly number[]): Float64Array => Float64Array.from(values).sort();
-  const natural = Math.max(fromDay, Math.round(quantileOfSorted(sorted(runs.map((r) => r.clearDay)), 0.8)));
+  const endDay = Math.max(fromDay, Math.round(quantileOfSorted(sorted(runs.map((r) => r.clearDay)), 0.8)));
   const groundDays = runs.map((r) => r.groundDay).filter((day) => day < NEVER);
   const groundDay = groundDays.length === 0 ? fromDay : Math.round(quantileOfSorted(sorted(groundDays), 0.6));
+  return { endDay, groundDay };
+}
+
+function clearDaysUntil(endDay: Day, fromDay: Day, mayClearFrom: Day | null): Day[] {
   const days: Day[] = [];
   if (mayClearFrom !== null)
-    for (let day = Math.max(fromDay, mayClearFrom); day < natural - 7; day += optionStepDays) days.push(day);
-  return { days: [...days, natural], groundDay };
+    for (let day = Math.max(fromDay, mayClearFrom); day < endDay - 7; day += optionStepDays) days.push(day);
+  return [...days, endDay];
 }
 
 /** People count plants; a drilled or multi-sown kind is reckoned in stations, no more of them than its ground holds. */
@@ -101,7 +108,7 @@ export interface StandingInput {
   readonly fromDay: Day;
 }
 
-function classOf(ground: readonly GroundClass[], place: GardenPlace): number {
+export function classOf(ground: readonly GroundClass[], place: GardenPlace): number {
   return ground.findIndex((g) => g.beds.some((bed) => bed.place === place.id));
 }
 
@@ -142,7 +149,8 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       plantsCount: stationsOf(standing, kind),
       protection: input.protection,
     };
-    const { days, groundDay } = clearDays(context, plan, stores, fromDay, standing.mayClearFrom);
+    const { endDay, groundDay } = naturalEnd(context, plan, stores, fromDay);
+    const days = clearDaysUntil(endDay, fromDay, standing.mayClearFrom);
     const wanted = stripsFor(standing, kind, home);
     const room =
       onBench === undefined ? ground[index]!.stripCount - taken[index]! : ground[index]!.stripCount;
@@ -200,6 +208,11 @@ export function fitWaiting(
       from++;
     const stripsCount = Math.max(0, Math.min(crop.stripsCount, room(from)));
     for (let w = from; w < Math.min(weekCount, end); w++) strips[w]! -= stripsCount;
-    return { ...crop, groundFromWeek: fromWeek + from, stripsCount };
+    const groundFromWeek = fromWeek + from;
+    const { plan } = crop;
+    const plantDay =
+      plan.stages.length > 0 ? Math.max(plan.plantDay ?? 0, mondayOf(groundFromWeek)) : plan.plantDay;
+    const plantsCount = plan.plantsCount * (stripsCount / Math.max(1, crop.stripsCount));
+    return { ...crop, groundFromWeek, stripsCount, plan: { ...plan, plantDay, plantsCount } };
   });
 }
