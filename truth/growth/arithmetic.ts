@@ -42,7 +42,7 @@ function carrotRows(): TruthRow[] {
         0,
       ),
     ),
-    share('at 126 °C·d, where bolting begins', 0, boltedShareOfUnits(bolting, 126), 0.101),
+    share('at 126 °C·d, where bolting begins', 0, boltedShareOfUnits(bolting, 126), 0.05),
     share('at 336 °C·d', 0.9, boltedShareOfUnits(bolting, 336), 0.005),
   ];
 }

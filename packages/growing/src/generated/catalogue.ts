@@ -1358,7 +1358,7 @@ rowsBySubject: {
 ["growth-base-c","0","0","2","c","","","judged","","judged: one of the few shared heat sums; ECOCROP growing range and calabrese (0/20) as guide"],
 ["growth-optimum-c","20","18","24","c","","","judged","","judged: one of the few shared heat sums; ECOCROP growing range and calabrese (0/20) as guide"],
 ["frost-soft-c","-5","-7","-3","c","","","judged","leaf","unhardened; published half kill -13 to -18; 2-4 C less for half of the leaf area"],
-["frost-hardened-c","-14","-18","-9","c","tamura-2002","TEL50 in the coldest season; unheated house","measured","leaf","published half kill -13 to -18; 2-4 C less for half of the leaf area"],
+["frost-hardened-c","-15","-18","-9","c","tamura-2002","TEL50 in the coldest season; unheated house","measured","leaf","published half kill -13 to -18; 2-4 C less for half of the leaf area"],
 ["raising-days","11","8","16","days","uk-grow-your-own-handbooks","3-4 weeks from sowing to planting out","practice","","emergence taken off; a cool bench in spring runs at about 0.65 of reference pace"],
 ["hold-days","10","6","15","days","","","judged","","roots fill the cell and leaves yellow"],
 ["hold-loss-per-week-share","0.15","0.075","0.3","share","","","judged","","roots fill the cell and leaves yellow"],

@@ -155,7 +155,7 @@ export const coversTable = Object.freeze({
     'gain-per-day': 0.35,
     'loss-from-mean-c': 8,
     'loss-full-mean-c': 18.5,
-    'loss-per-day': 0.45,
+    'loss-per-day': 0.5,
     'drift-per-day': 0.1,
   }),
 });

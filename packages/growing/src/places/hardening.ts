@@ -1,12 +1,12 @@
 /**
  * How hardened against frost plants are, 0 soft to 1 fully: cold of the last week draws it up (Tamura 2002: follows the
- * seven-day mean minimum, strongly below 2–4 °C), and it comes in days and goes in hours (Fennell & Li: most by the
- * third day at 5/2 °C, 3–5 °C of hardiness lost in one day at 20/17 °C).
+ * seven-day mean minimum, strongly below 2–4 °C), a cold spell does so from its first day on, and warmth takes it away
+ * within a day (Fennell & Li: 2–4 °C on the first day at 5/2 °C, most by the third; 3–5 °C lost in one at 20/17 °C).
  *
- *   target = 1 / (1 + exp((m7 − half)/slope))     gain: h += g (target − h)
+ *   target = 1 / (1 + exp((m − half)/slope)),  m = min(m7, m2)     gain: h += g (target − h)
  *   in warmth: h −= l · warmth · h        week growing milder but cool: h drifts to the target
  *
- * m7 mean minimum of the last seven days, °C · warmth 0–1 as the daily mean goes from 8 to 18.5 °C
+ * m7, m2 mean minimum of the last seven and two days, °C · warmth 0–1 as the daily mean goes from 8 to 18.5 °C
  */
 import { coversTable } from '../generated/covers.ts';
 
@@ -18,7 +18,9 @@ export function hardenedShares(tmaxC: ArrayLike<number>, tminC: ArrayLike<number
   for (let i = 0; i < shares.length; i++) {
     minimumSum += tminC[i]! - (i >= 7 ? tminC[i - 7]! : 0);
     const weekMinimumC = minimumSum / Math.min(7, i + 1);
-    const target = 1 / (1 + Math.exp((weekMinimumC - row['half-at-minimum-c']) / row['slope-c']));
+    const spellMinimumC = (tminC[i]! + tminC[Math.max(0, i - 1)]!) / 2;
+    const coldC = Math.min(weekMinimumC, spellMinimumC);
+    const target = 1 / (1 + Math.exp((coldC - row['half-at-minimum-c']) / row['slope-c']));
     const meanC = (tmaxC[i]! + tminC[i]!) / 2;
     const warmth = Math.min(
       1,
