@@ -25,7 +25,7 @@ const withoutStack = (text: string): void => expect(text).not.toMatch(/^\s+at .+
 
 test('every command explains itself with an example', async () => {
   const { shown } = await run('--help');
-  for (const name of ['plan', 'forecast', 'sheet', 'check', 'climate', 'kinds', 'seeds', 'truth']) {
+  for (const name of ['plan', 'forecast', 'sheet', 'check', 'climate', 'kinds', 'seeds', 'probe', 'truth']) {
     expect(shown).toContain(`  ${name} `);
     const help = await run(name, '--help');
     expect(help.code).toBe(0);
@@ -48,6 +48,9 @@ test.each([
   [['sheet', 'x', '--dark-months', '--format', 'ics']],
   [['sheet', 'x', '--format', 'pdf']],
   [['kinds', 'no-such-kind']],
+  [['probe']],
+  [['probe', 'day-lenght', '--with', '{}']],
+  [['probe', 'day-length']],
 ])('wrong use ends with 2: %j', async (argv) => {
   const { code, shown, said } = await run(...argv);
   expect(code).toBe(2);

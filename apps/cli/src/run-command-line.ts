@@ -4,6 +4,7 @@ import { addClimate } from './commands/climate.ts';
 import { addForecast } from './commands/forecast.ts';
 import { addKinds } from './commands/kinds.ts';
 import { addPlan } from './commands/plan.ts';
+import { addProbe } from './commands/probe.ts';
 import { addSeeds } from './commands/seeds.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addTruth } from './commands/truth.ts';
@@ -31,6 +32,7 @@ function programOf(terminal: Terminal, exit: (code: number) => void): Command {
   addClimate(program, terminal);
   addKinds(program, terminal);
   addSeeds(program, terminal);
+  addProbe(program, terminal, exit);
   addTruth(program, exit);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;

@@ -48,6 +48,12 @@ export const commandHelp = {
     about: 'what to buy for the plan, in whole packets, with order-by dates',
     example: example('  $ twelvemonth seeds examples/marram-end.jsonc'),
   },
+  probe: {
+    about: 'ask one model of the engine: inputs as JSON, the answer as a line of JSON',
+    example: example(
+      `  $ twelvemonth probe --list\n  $ twelvemonth probe day-length --with '{"latitudeDeg":54.6,"dayOfYear":15,"horizonDeg":0.8333}'\n  $ twelvemonth probe emergence --with '[{"kind":"leek","constantC":10},{"kind":"leek","constantC":15}]'\n\nAn array of inputs gives a line each; a line that cannot be answered says why, and the command ends with 1.`,
+    ),
+  },
   truth: {
     about: 'measure the engine against published values and print the errors',
     example: example('  $ twelvemonth truth'),
@@ -78,6 +84,21 @@ export const optionHelp = {
   plan: 'plan to print from (default: plan.json beside the file if it is newer)',
   outFile: 'write to this file instead of the screen',
   today: 'the day to print for (default: today, or the first day of the plan if today lies outside it)',
+} as const;
+
+export const probeHelp = {
+  model: 'what is asked, as --list names it',
+  with: 'inputs as JSON: an object, or an array of them for a line each',
+  list: 'print every model (or the one named) with inputs, units and outputs',
+  noModel: 'Which model? Run "twelvemonth probe --list" for all of them.',
+  noInputs: (name: string, example: string): string =>
+    `probe ${name} needs its inputs: --with '${example}'. Run "twelvemonth probe ${name} --list" for what it takes.`,
+  unknownModel: (name: string, nearest: string | null): string =>
+    `There is no model "${name}".${nearest === null ? '' : ` Was "${nearest}" meant?`} Run "twelvemonth probe --list" for all of them.`,
+  badJson: (problem: string): string =>
+    `What stands behind --with is not JSON (${problem}). Write it in single quotes, as --with '{"latitudeDeg":54.6,"dayOfYear":15}'.`,
+  refusedLines: (refused: number, all: number): string =>
+    `${refused} of ${all} inputs could not be answered; their lines say why.`,
 } as const;
 
 export const fileArgument = 'the garden file (JSON with comments)';

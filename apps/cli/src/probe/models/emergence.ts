@@ -1,0 +1,48 @@
+import { dayOfSum, emergenceRate, makePlaceClock, NEVER } from '@twelvemonth/growing';
+import { z } from 'zod';
+import { daily, kindField, measured } from '../fields.ts';
+import { kindNamed, sound } from '../named-things.ts';
+import { probeModel } from '../probe-model.ts';
+import { steadyPlace } from '../steady-place.ts';
+
+const longestTrialDays = 1000;
+
+export const emergenceProbe = probeModel({
+  name: 'emergence',
+  about: 'days from sowing until half of the seed is up, by thermal time, and the share that comes up',
+  inputs: z.strictObject({
+    kind: kindField,
+    constantC: measured(-20, 60, 'soil temperature at seed depth, the same each day, °C').optional(),
+    dailyC: daily(-20, 60, 'soil temperature at seed depth, one a day from the sowing on, °C').optional(),
+  }),
+  outputs: {
+    days: `days to half emergence, whole; null when it never comes (within ${longestTrialDays} days, or the days given)`,
+    exactDays: 'the same with its fraction, at a constant temperature; null otherwise',
+    emergedShare:
+      'share of the seeds sown that come up in the field in the end: germination × field factor; 0 where days is null',
+    ratePerDay: 'progress on the last day, share a day',
+  },
+  example: { kind: 'carrot-maincrop', constantC: 12 },
+  answer: (i) => {
+    const kind = kindNamed(i.kind);
+    sound(
+      (i.constantC === undefined) !== (i.dailyC === undefined),
+      i.dailyC === undefined ? 'constantC' : 'dailyC',
+      'Give either "constantC" (one soil temperature, °C, −20 to 60) or "dailyC" (one a day), not both and not neither.',
+    );
+    const soilC =
+      i.dailyC === undefined
+        ? new Float64Array(longestTrialDays).fill(i.constantC!)
+        : Float64Array.from(i.dailyC);
+    const clock = makePlaceClock(steadyPlace(0, soilC));
+    const day = dayOfSum(clock, clock.emergence(kind), 0, 1);
+    const rate = emergenceRate(kind, soilC[soilC.length - 1]!);
+    const comes = day < NEVER;
+    return {
+      days: comes ? day : null,
+      exactDays: comes && i.constantC !== undefined ? 1 / rate : null,
+      emergedShare: comes ? kind.germinationShare * kind.fieldShare : 0,
+      ratePerDay: rate,
+    };
+  },
+});

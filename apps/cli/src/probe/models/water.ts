@@ -1,0 +1,49 @@
+import { dayFromCivil } from '@twelvemonth/basis';
+import { extraterrestrialRadiationMJPerM2Day, hargreavesEt0Mm, placeWeather } from '@twelvemonth/growing';
+import { z } from 'zod';
+import { daily } from '../fields.ts';
+import { exposureOf } from '../garden-under-probe.ts';
+import { daysOf } from '../named-things.ts';
+import { probeModel } from '../probe-model.ts';
+
+const equator = { latitudeDeg: 0, longitudeDeg: 0, elevationM: 0, coastal: true };
+const meanC = 20;
+const startDay = dayFromCivil(2001, 1, 1);
+
+/** The engine takes evaporation from temperatures: a day of 20 °C whose range gives this ET0. */
+function rangeFor(et0Mm: number, dayOfYear: number): number {
+  const ofOneDegree = hargreavesEt0Mm(
+    meanC + 0.5,
+    meanC - 0.5,
+    extraterrestrialRadiationMJPerM2Day(0, dayOfYear),
+  );
+  return (et0Mm / ofOneDegree) ** 2;
+}
+
+export const waterProbe = probeModel({
+  name: 'water',
+  about:
+    'shortage of water in unwatered open ground: the bucket of a shallow-rooted vegetable (FAO-56 ch. 8), full on the first day',
+  inputs: z.strictObject({
+    rainMm: daily(0, 600, 'rain of each day, mm'),
+    et0Mm: daily(0, 20, 'reference evapotranspiration of each day, mm'),
+  }),
+  outputs: {
+    waterShare: 'of each day, as it begins: 1 = no shortage, 0 = growth stopped',
+    lastWaterShare: 'on the last day',
+  },
+  example: { rainMm: [0, 0, 0, 0, 0, 0, 0, 0, 0, 20, 0], et0Mm: [5, 5, 5, 5, 5, 5, 5, 5, 5, 5, 5] },
+  answer: ({ rainMm, et0Mm }) => {
+    const days = daysOf({ rainMm, et0Mm }, 1);
+    const half = et0Mm.map((et0, i) => rangeFor(et0, (i % 365) + 1) / 2);
+    const outdoor = {
+      startDay,
+      tmaxC: Float64Array.from(half, (h) => meanC + h),
+      tminC: Float64Array.from(half, (h) => meanC - h),
+      rainMm: Float64Array.from(rainMm),
+      radiationMJPerM2Day: new Float64Array(days).fill(10),
+    };
+    const { waterShare } = placeWeather(equator, outdoor, exposureOf({ watered: false }), 0);
+    return { waterShare, lastWaterShare: waterShare[days - 1] };
+  },
+});
