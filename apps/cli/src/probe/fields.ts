@@ -3,8 +3,8 @@ import { z } from 'zod';
 /** Inputs that several models share: meaning, unit and range in one place. */
 const number = (least: number, most: number, meaning: string) =>
   z.number().min(least).max(most).describe(meaning);
-const series = (least: number, most: number, meaning: string) =>
-  z.array(z.number().min(least).max(most)).min(1).max(4000).describe(meaning);
+const series = (least: number, most: number, meaning: string, mostDays = 4000) =>
+  z.array(z.number().min(least).max(most)).min(1).max(mostDays).describe(meaning);
 
 export const measured = number;
 export const whole = (least: number, most: number, meaning: string) =>

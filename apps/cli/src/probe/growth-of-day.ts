@@ -26,9 +26,10 @@ export const growthOutputs = {
   effectiveDayDegreesCDays: 'E of a day, mean over windowDays and weather runs, °C·d',
   againstEffectiveDayDegreesCDays: 'the same about againstDay, °C·d (null without)',
   ratioToAgainst: 'first over second (null without againstDay, or where nothing grows then)',
-  shortDays: 'standstill by day length under ten hours: from, to; null where there is none',
+  shortDays:
+    'standstill by day length under ten hours that holds "day" or comes next: from, to; null where there is none',
   lowLight:
-    'standstill by tunnel light under 2 MJ/m²/day in the normal year: from, to; null where there is none',
+    'standstill by tunnel light under 2 MJ/m²/day in the normal year that holds "day" or comes next: from, to; null where there is none',
 } as const;
 
 /** Growth a day of a kind in the place about a day, mean of the members, °C·d. */
@@ -44,13 +45,14 @@ export function growthAbout(context: ForecastContext, kind: CropType, day: Day, 
   );
 }
 
-/** The range of days of the year that holds the day or comes next, as dates. */
+/** The range of days of the year that holds the day, else the next one, as dates. */
 function datesOf(range: DayOfYearRange | null, day: Day) {
   if (range === null) return null;
-  const start = dayFromCivil(civilFromDay(day).year, 1, 1) - 1 + range.fromDayOfYear - 365;
-  let from = start;
-  while (from + range.days - 1 < day) from += 365;
-  return { from: isoFromDay(from), to: isoFromDay(from + range.days - 1), days: range.days };
+  for (let year = civilFromDay(day).year - 1; ; year++) {
+    const from = dayFromCivil(year, 1, 1) - 1 + range.fromDayOfYear;
+    const to = from + range.days - 1;
+    if (to >= day) return { from: isoFromDay(from), to: isoFromDay(to), days: range.days };
+  }
 }
 
 export function standstillAbout(context: ForecastContext, normals: MonthlyNormals, day: Day) {

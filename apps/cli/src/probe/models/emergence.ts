@@ -16,7 +16,7 @@ export const emergenceProbe = probeModel({
     dailyC: daily(-20, 60, 'soil temperature at seed depth, one a day from the sowing on, °C').optional(),
   }),
   outputs: {
-    days: `days to half emergence, whole; null when it never comes (within ${longestTrialDays} days, or the days given)`,
+    days: `days to half emergence, whole; null when it never comes (within ${longestTrialDays} days, or the days given); a forecast gives seed up after 90`,
     exactDays: 'the same with its fraction, at a constant temperature; null otherwise',
     emergedShare:
       'share of the seeds sown that come up in the field in the end: germination × field factor; 0 where days is null',

@@ -8,6 +8,8 @@ import { probeModel } from '../probe-model.ts';
 
 const equator = { latitudeDeg: 0, longitudeDeg: 0, elevationM: 0, coastal: true };
 const meanC = 20;
+/** Three years without a leap day. */
+const mostDays = 1095;
 const startDay = dayFromCivil(2001, 1, 1);
 
 /** The engine takes evaporation from temperatures: a day of 20 °C whose range gives this ET0. */
@@ -25,8 +27,8 @@ export const waterProbe = probeModel({
   about:
     'shortage of water in unwatered open ground: the bucket of a shallow-rooted vegetable (FAO-56 ch. 8), full on the first day',
   inputs: z.strictObject({
-    rainMm: daily(0, 600, 'rain of each day, mm'),
-    et0Mm: daily(0, 20, 'reference evapotranspiration of each day, mm'),
+    rainMm: daily(0, 600, 'rain of each day, mm', mostDays),
+    et0Mm: daily(0, 20, 'reference evapotranspiration of each day, mm', mostDays),
   }),
   outputs: {
     waterShare: 'of each day, as it begins: 1 = no shortage, 0 = growth stopped',
