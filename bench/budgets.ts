@@ -2,5 +2,7 @@
 export const movedSowingBudget = 0.12;
 export const candidateBudget = 0.008;
 export const firstPlanBudget = 300;
-/** The naive day loop takes at least so many times as long as the engine for the same first days. */
+/** The day loop on ready place weather takes at least so many times as long as the engine for the same first days. */
 export const leastNaiveFactor = 1.5;
+/** The same of the day loop from outdoor weather against the engine's whole answers. */
+export const leastOutdoorFactor = 10;

@@ -8,6 +8,7 @@ import { buildProblem, contextOf } from '../packages/workflows/src/problem/build
 
 export interface Demo {
   readonly problem: PlanningProblem;
+  readonly seed: number;
   context(purpose: 'plan' | 'check', memberCount: number): ForecastContext;
 }
 
@@ -22,5 +23,5 @@ export function demoProblem(example: string, memberCount = 30, seed = 1): Demo {
     if (made === null) throw new Error(`${file} has no climate`);
     return made;
   };
-  return { problem: buildProblem(garden, context('plan', memberCount), size), context };
+  return { problem: buildProblem(garden, context('plan', memberCount), size), seed, context };
 }

@@ -1,6 +1,7 @@
 /**
- * The growth answer by stepping through the days, as one would first write it: no running sums, no searches. It must
- * name the same first days as the engine (harvests without a gate), and shows what the engine's sums save.
+ * Day loop on ready place weather, first days only: no running sums, no searches. It must name the same first days as
+ * the engine (harvests without a gate), and shows what the engine's sums save. It leaves out what costs a
+ * straightforward simulator most, the weather of the place: that is naive-from-outdoor.ts.
  */
 import {
   type CropType,
@@ -24,7 +25,7 @@ const heldSizeLimit = 1.6;
 export const countedHarvests = (kind: CropType): Harvest[] =>
   kind.harvests.filter((harvest) => harvest.startGate.gate === 'none');
 
-function growthOn(clock: PlaceClock, kind: CropType, i: number): number {
+export function growthOn(clock: PlaceClock, kind: CropType, i: number): number {
   const { weather } = clock;
   const heat = sineDayDegreesC(weather.tminC[i]!, weather.tmaxC[i]!, kind.growthBaseC, kind.growthOptimumC);
   const light = weather.radiation7MJPerM2Day[i]!;
@@ -58,7 +59,7 @@ function firstWorkable(clock: PlaceClock, day: number): number {
 }
 
 /** First days of the counted harvests, in their order; growth alone, whatever ends the crop before. */
-export function naiveFirstDays(member: Member, plan: SowingPlan): number[] {
+export function naiveFirstDays(member: Pick<Member, 'clockOf' | 'paceOf'>, plan: SowingPlan): number[] {
   const { kind, stages } = plan;
   const pace = member.paceOf(kind);
   const reference = referenceDayCDays(kind);

@@ -1,7 +1,14 @@
 /** Short bench of npm test: budgets as ratios, the same answers as the naive loop, a first plan that adds up. */
-import { candidateBudget, firstPlanBudget, leastNaiveFactor, movedSowingBudget } from './budgets.ts';
+import {
+  candidateBudget,
+  firstPlanBudget,
+  leastNaiveFactor,
+  leastOutdoorFactor,
+  movedSowingBudget,
+} from './budgets.ts';
 import { demoProblem } from './demo-problem.ts';
 import { forecastFigures } from './forecast.bench.ts';
+import { outdoorFigures } from './outdoor.bench.ts';
 import { planFigures } from './plan.bench.ts';
 import { referenceMs } from './reference-loop.ts';
 
@@ -17,7 +24,9 @@ const kept = ({ value, limit, atLeast }: Budget): boolean => (atLeast ? value >=
 /** True when all budgets are kept. */
 export async function smoke(say: (line: string) => void): Promise<boolean> {
   const before = referenceMs();
-  const forecast = forecastFigures(demoProblem('marram-end', 4), 300, 30);
+  const demo = demoProblem('marram-end', 4);
+  const forecast = forecastFigures(demo, 300, 30);
+  const outdoor = outdoorFigures(demo, 300, 30, 3);
   const plan = await planFigures('sill-and-balcony', false, 0, 12);
   // The slower of two: another load on the machine in between slows the work, not the budget.
   const reference = Math.max(before, referenceMs());
@@ -35,13 +44,25 @@ export async function smoke(say: (line: string) => void): Promise<boolean> {
       atLeast: false,
     },
     {
-      name: 'naive loop against the engine',
+      name: 'day loop on ready place weather against the engine, first days only',
       value: forecast.naiveMs / forecast.engineMs,
       limit: leastNaiveFactor,
       atLeast: true,
     },
     {
-      name: 'days on which the two differ by more than rounding',
+      name: 'day loop from outdoor weather against the engine, whole answers',
+      value: outdoor.naiveMs / outdoor.engineAgainMs,
+      limit: leastOutdoorFactor,
+      atLeast: true,
+    },
+    {
+      name: 'days on which these two differ, but for beds wet for over a year',
+      value: outdoor.unexplained,
+      limit: 0,
+      atLeast: false,
+    },
+    {
+      name: 'days on which the first two differ by more than rounding',
       value: forecast.differByMore,
       limit: 0,
       atLeast: false,
