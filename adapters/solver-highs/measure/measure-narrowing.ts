@@ -16,7 +16,7 @@ const solver = await createHighsSolver();
 const beganMs = performance.now();
 const since = (): string => `${((performance.now() - beganMs) / 1_000).toFixed(1)} s`;
 
-const relaxed = await solver.relax(program);
+const relaxed = await solver.relax(program, () => false);
 const around = relaxed.colValue ?? new Float64Array(program.colCost.length);
 console.log(`relaxation ${relaxed.objective?.toFixed(2)} at ${since()}`);
 const start = await roundedStart(solver, program);

@@ -7,7 +7,8 @@ const roundUpFrom = 0.3;
  * fraction lost wherever ground and hours allow, then the continuous columns solved for these batches.
  */
 export async function roundedStart(solver: SolverPort, program: LinearProgram): Promise<Float64Array> {
-  const relaxed = (await solver.relax(program)).colValue ?? new Float64Array(program.colCost.length);
+  const relaxed =
+    (await solver.relax(program, () => false)).colValue ?? new Float64Array(program.colCost.length);
   const batches = Float64Array.from(relaxed, (v, j) =>
     program.colWhole[j] === 1 ? Math.floor(v + 1e-7) : 0,
   );
@@ -52,11 +53,14 @@ async function completed(
   batches: Float64Array,
 ): Promise<Float64Array> {
   const fixed = (bound: Float64Array) => bound.map((v, j) => (program.colWhole[j] === 1 ? batches[j]! : v));
-  const { colValue } = await solver.relax({
-    ...program,
-    colLower: fixed(program.colLower),
-    colUpper: fixed(program.colUpper),
-  });
+  const { colValue } = await solver.relax(
+    {
+      ...program,
+      colLower: fixed(program.colLower),
+      colUpper: fixed(program.colUpper),
+    },
+    () => false,
+  );
   if (colValue === null) throw new Error('the rounded batches do not fit');
   return colValue;
 }

@@ -21,7 +21,7 @@ it('works from a bundle with the worker file beside it', async () => {
        const { objective } = await solver.relax({
          colCost: one(2), colLower: one(0), colUpper: one(9), colWhole: Uint8Array.of(0), rowLower: one(3),
          rowUpper: one(8), starts: Int32Array.of(0, 1), indices: Int32Array.of(0), values: one(1),
-       });
+       }, () => false);
        console.log(objective);
        await solver.dispose();`,
     );

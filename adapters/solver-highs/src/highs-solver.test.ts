@@ -67,7 +67,7 @@ describe('HiGHS on a small planting-like year', () => {
   });
 
   it('gives a relaxation whose duals price the rows: weak duality closes', async () => {
-    const { objective, colValue, rowDual } = await solver.relax(smallYear);
+    const { objective, colValue, rowDual } = await solver.relax(smallYear, () => false);
     expect(costOf(colValue)).toBeCloseTo(objective ?? Number.NaN, 4);
     let dual = 0;
     rowDual?.forEach((price, i) => {
@@ -85,19 +85,22 @@ describe('HiGHS on a small planting-like year', () => {
   });
 
   it('takes two tasks at once and answers both', async () => {
-    const [one, two] = await Promise.all([solver.relax(smallYear), solver.relax(smallYear)]);
+    const [one, two] = await Promise.all([
+      solver.relax(smallYear, () => false),
+      solver.relax(smallYear, () => false),
+    ]);
     expect(one.objective).toBe(two.objective);
   });
 
   it('refuses a program whose arrays do not agree', async () => {
     const wrong = { ...smallYear, colUpper: smallYear.colUpper.slice(1) };
     await expect(solver.solve(wrong, limits, null, () => {}, never)).rejects.toThrow('as long as the costs');
-    await expect(async () => solver.relax(wrong)).rejects.toThrow('as long as the costs');
+    await expect(async () => solver.relax(wrong, () => false)).rejects.toThrow('as long as the costs');
   });
 });
 
 it('refuses work after dispose', async () => {
   const solver: SolverPort = await createHighsSolver();
   await solver.dispose();
-  await expect(async () => solver.relax(smallYear)).rejects.toThrow('after dispose');
+  await expect(async () => solver.relax(smallYear, () => false)).rejects.toThrow('after dispose');
 });

@@ -54,12 +54,17 @@ export async function createHighsSolver(options: HighsOptions = measuredOptions)
   return {
     solve: (program, limits, start, onProgress, stopRequested) =>
       inTurn((live) => solveOn(live, { program, limits, start, options, onProgress, stopRequested })),
-    relax: (program) => {
+    relax: (program, stopRequested) => {
       checkShape(program, null);
       return inTurn(async (live) => {
-        const message = await live.run({ kind: 'relax', program, options }, () => {});
-        checkAccepted(message);
-        return message?.kind === 'relaxed' ? message.answer : relaxationFailed;
+        const watch = watchForStop(stopRequested, null, live);
+        try {
+          const message = await live.run({ kind: 'relax', program, options }, () => {});
+          checkAccepted(message);
+          return message?.kind === 'relaxed' ? message.answer : relaxationFailed;
+        } finally {
+          watch.close();
+        }
       });
     },
     dispose: async () => {

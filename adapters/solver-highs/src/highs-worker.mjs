@@ -58,13 +58,22 @@ function statusOf(status, gap, stopped, program, whole) {
   return 'failed';
 }
 
-function callbacksFor(task) {
+function interruptsFor(lpIterations) {
   const stopNow = (event) => {
     const spent = event.data.mip_total_lp_iterations;
-    const overspent = task.lpIterations !== null && spent !== undefined && Number(spent) >= task.lpIterations;
+    const overspent = lpIterations !== null && spent !== undefined && Number(spent) >= lpIterations;
     if (overspent || Atomics.load(stopFlag, 0) === 1) event.interrupt();
   };
   return {
+    [callbackType.mipInterrupt]: stopNow,
+    [callbackType.simplexInterrupt]: stopNow,
+    [callbackType.ipmInterrupt]: stopNow,
+  };
+}
+
+function callbacksFor(task) {
+  return {
+    ...interruptsFor(task.lpIterations),
     [callbackType.mipImprovingSolution](event) {
       const { mip_primal_bound, mip_dual_bound, mip_total_lp_iterations, mip_solution } = event.data;
       parentPort.postMessage({
@@ -74,9 +83,6 @@ function callbacksFor(task) {
         iterations: Number(mip_total_lp_iterations ?? 0),
       });
     },
-    [callbackType.mipInterrupt]: stopNow,
-    [callbackType.simplexInterrupt]: stopNow,
-    [callbackType.ipmInterrupt]: stopNow,
   };
 }
 
@@ -112,7 +118,7 @@ function solve(task) {
 function relax(task) {
   return highs.withModel(modelData(task.program, false), (model) => {
     model.options.set({ output_flag: false, ...task.options.lp });
-    model.run();
+    model.run(interruptsFor(null));
     const status = statusOf(model.getModelStatus(), 0, false, task.program, false);
     const iterations = iterationsOf(model);
     if (status !== 'optimal')

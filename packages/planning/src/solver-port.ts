@@ -45,8 +45,11 @@ export interface SolverPort {
     onProgress: (progress: SolverProgress) => void,
     stopRequested: () => boolean,
   ): Promise<SolverAnswer>;
-  /** The relaxation only (no whole columns): value, primal point and row duals. */
-  relax(program: LinearProgram): Promise<{
+  /** The relaxation only (no whole columns): value, primal point and row duals; 'failed' when stopped before its end. */
+  relax(
+    program: LinearProgram,
+    stopRequested: () => boolean,
+  ): Promise<{
     readonly status: 'optimal' | 'infeasible' | 'failed';
     readonly colValue: Float64Array | null;
     readonly objective: number | null;

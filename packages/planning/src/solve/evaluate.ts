@@ -86,7 +86,7 @@ export async function pricePlan(
 ): Promise<PricedPlan | null> {
   const batches = batchesOf(candidates, choices);
   const flow = foodFlowOf(planting.program, planting.columnOf, batches);
-  const answer = await solver.relax(flow.program);
+  const answer = await solver.relax(flow.program, () => false);
   if (answer.colValue === null || answer.objective === null) return null;
   const point = new Float64Array(planting.program.colCost.length);
   flow.kept.forEach((column, k) => {

@@ -99,13 +99,27 @@ async function improve(
   const { program, columnOf, offset } = planting;
   const outOfTime = (): boolean =>
     limits.timeLimitSeconds !== null && steps.elapsedSeconds() > limits.timeLimitSeconds;
-  const relaxed = await solver.relax(program);
+  const enough = (): boolean => steps.stopRequested() || outOfTime();
+  const relaxed = await solver.relax(program, enough);
   let iterations = relaxed.iterations;
   const priced: PricedPlan[] = [];
   const consider = async (choices: readonly Choice[]): Promise<void> => {
     const plan = await pricePlan(solver, planting, candidates, choices);
     if (plan !== null) priced.push(plan);
   };
+  if (relaxed.colValue === null) {
+    const choices = tidy(problem, scenarios, first, () => false);
+    const stoppedBecause = steps.stopRequested() ? 'stopped' : outOfTime() ? 'time' : 'greedy-only';
+    return {
+      ...base,
+      choices,
+      gapShare: null,
+      gapServings: null,
+      iterations,
+      stoppedBecause,
+      reproducible: false,
+    };
+  }
   await consider(first);
   const nothing = await pricePlan(solver, planting, candidates, standingOnly(candidates));
   const bound = relaxed.objective === null ? null : relaxed.objective + offset;

@@ -1,5 +1,6 @@
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import type { PlanReport, ReportSowing } from '../report/plan-report.ts';
+import { placeNamesOf } from './place-names.ts';
 import { addToMonth, dayOf, dayOrNull } from './sheet-days.ts';
 import { headOf, type SheetHead } from './sheet-head.ts';
 
@@ -49,7 +50,7 @@ export interface DarkMonthsPage {
   }[];
 }
 
-const servingsWorthALine = 0.5;
+const servingsWorthALine = 1;
 
 /** Six months from the month of the shortest day: December to May in the north, June to November in the south. */
 export function darkWindowOf(head: SheetHead): { readonly from: Day; readonly to: Day } {
@@ -62,12 +63,6 @@ export function darkWindowOf(head: SheetHead): { readonly from: Day; readonly to
   const { year, month } = civilFromDay(middle);
   const after = addToMonth({ year, month }, 6);
   return { from: dayFromCivil(year, month, 1), to: dayFromCivil(after.year, after.month, 1) - 1 };
-}
-
-function placeNameOf(sowing: ReportSowing): string {
-  const bed = sowing.beds[0];
-  if (bed !== undefined) return bed.number > 0 ? `${bed.placeName} ${bed.number}` : bed.placeName;
-  return sowing.route.at(-1)?.placeName ?? sowing.area;
 }
 
 function darkLineOf(
@@ -90,7 +85,7 @@ function darkLineOf(
     kindName: sowing.kindName,
     startsAs: sowing.startsAs,
     state: sowing.state,
-    placeName: placeNameOf(sowing),
+    placeName: placeNamesOf(sowing),
     keepCount: sowing.count.keep,
     groundM2: sowing.groundM2,
     comesOut: sowing.follows.flatMap((id) => {

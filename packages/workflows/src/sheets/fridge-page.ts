@@ -1,6 +1,7 @@
 import type { Day } from '@twelvemonth/basis';
 import type { PlanReport, ReportHarvest, ReportSowing } from '../report/plan-report.ts';
 import type { MonthJob } from './month-sheet.ts';
+import { numberedName, placeNamesOf } from './place-names.ts';
 import { dayOf, dayOrNull, mondayBefore } from './sheet-days.ts';
 import { headOf, type SheetHead } from './sheet-head.ts';
 
@@ -48,6 +49,7 @@ export interface FridgePage {
 
 const goingOverWithinDays = 20;
 const leastGlutServings = 2;
+const storeLossShareAWeek = 0.05;
 
 const startsBy = (harvest: ReportHarvest, day: Day): boolean =>
   harvest.first.p50 !== null && dayOf(harvest.first.p50) <= day;
@@ -56,31 +58,56 @@ const lastsTo = (harvest: ReportHarvest, day: Day): boolean => {
   return last === null || dayOf(last) >= day;
 };
 
-const placeNow = (sowing: ReportSowing, day: Day): { name: string; raised: boolean } | null => {
-  const stages = sowing.route.filter((s) => dayOf(s.from) <= day && day <= dayOf(s.to));
-  const stage = stages.at(-1);
+interface PlaceNow {
+  readonly name: string;
+  readonly numbers: readonly number[];
+  readonly raised: boolean;
+}
+
+/** Where a sowing is on a day: on its bench while it is raised, then in every one of its beds or tubs. */
+function placesNow(sowing: ReportSowing, day: Day): readonly PlaceNow[] {
+  const stage = sowing.route.filter((s) => dayOf(s.from) <= day && day <= dayOf(s.to)).at(-1);
   const inGround = dayOrNull(sowing.plantOut?.p50 ?? null);
-  if (inGround !== null && day < inGround)
-    return stage === undefined ? null : { name: stage.placeName, raised: true };
-  const bed = sowing.beds[0];
-  if (bed !== undefined)
-    return { name: bed.number > 0 ? `${bed.placeName} ${bed.number}` : bed.placeName, raised: false };
-  return stage === undefined ? null : { name: stage.placeName, raised: true };
-};
+  const raised = inGround !== null && day < inGround;
+  if (raised || sowing.beds.length === 0)
+    return stage === undefined ? [] : [{ name: stage.placeName, numbers: [], raised: true }];
+  return sowing.beds.map((bed) => ({ name: bed.placeName, numbers: [bed.number], raised: false }));
+}
+
+function placeTextNow(sowing: ReportSowing, day: Day): string {
+  const places = placesNow(sowing, day);
+  if (places.length === 0) return sowing.area;
+  return places[0]!.raised ? places[0]!.name : placeNamesOf(sowing);
+}
 
 function watersOf(report: PlanReport, monday: Day): WaterLine[] {
-  const lines = new Map<string, { area: string; kinds: Set<string>; thirsty: boolean }>();
+  const lines = new Map<string, PlaceNow & { area: string; kinds: Set<string>; thirsty: boolean }>();
   for (const sowing of report.sowings) {
     if (dayOf(sowing.sow) > monday + 6 || dayOf(sowing.clear) < monday) continue;
-    const place = placeNow(sowing, monday);
-    if (place === null) continue;
-    const line = lines.get(place.name) ?? { area: sowing.area, kinds: new Set(), thirsty: false };
-    line.kinds.add(sowing.kindName);
-    line.thirsty ||= place.raised || sowing.route.at(-1)?.stage === 'tub';
-    lines.set(place.name, line);
+    for (const place of placesNow(sowing, monday)) {
+      const key = numberedName(place.name, place.numbers);
+      const line = lines.get(key) ?? { ...place, area: sowing.area, kinds: new Set(), thirsty: false };
+      line.kinds.add(sowing.kindName);
+      line.thirsty ||= place.raised || sowing.route.at(-1)?.stage === 'tub';
+      lines.set(key, line);
+    }
   }
-  return [...lines]
-    .map(([placeName, l]) => ({ placeName, area: l.area, kindNames: [...l.kinds], thirsty: l.thirsty }))
+  const joined = new Map<string, WaterLine & { name: string; numbers: number[] }>();
+  for (const { name, numbers, area, kinds, thirsty } of lines.values()) {
+    const kindNames = [...kinds];
+    const key = [name, area, thirsty, ...kindNames].join('|');
+    const all = [...(joined.get(key)?.numbers ?? []), ...numbers];
+    joined.set(key, {
+      name,
+      numbers: all,
+      placeName: numberedName(name, all),
+      area,
+      kindNames,
+      thirsty,
+    });
+  }
+  return [...joined.values()]
+    .map(({ placeName, area, kindNames, thirsty }) => ({ placeName, area, kindNames, thirsty }))
     .sort(
       (a, b) =>
         Number(b.thirsty) - Number(a.thirsty) ||
@@ -88,13 +115,45 @@ function watersOf(report: PlanReport, monday: Day): WaterLine[] {
     );
 }
 
+type WeekRoles = PlanReport['weeks'][number]['roles'];
+
+/** What came in and is neither eaten nor in store at the week's end; what a store loses by itself is no glut. */
+function putByOf(report: PlanReport, monday: Day): FridgePage['putBy'] {
+  const at = report.weeks.findIndex((w) => dayOf(w.weekOf) === monday);
+  const roles: WeekRoles = report.weeks[at]?.roles ?? {};
+  const before: WeekRoles = report.weeks[at - 1]?.roles ?? {};
+  return Object.entries(roles)
+    .map(([role, w]) => {
+      const fresh = w.offered - Math.max(0, w.eaten.p50 - w.fromStock);
+      const intoStore = Math.max(0, w.stockLeft + w.fromStock - (before[role]?.stockLeft ?? 0));
+      return {
+        role,
+        roleName: report.roleNames[role] ?? role,
+        servings: fresh - intoStore,
+        least: Math.max(leastGlutServings, storeLossShareAWeek * w.stockLeft),
+      };
+    })
+    .filter((w) => w.servings >= w.least)
+    .map(({ role, roleName, servings }) => ({ role, roleName, servings }))
+    .sort((a, b) => b.servings - a.servings);
+}
+
 export function fridgePageOf(report: PlanReport, day: Day, printedDay: Day): FridgePage {
   const monday = mondayBefore(day);
+  const roles = report.weeks.find((w) => dayOf(w.weekOf) === monday)?.roles;
+  // A perennial is picked in its season only, though its harvest spans the years between.
+  const outOfSeason = (role: string): boolean => {
+    const w = roles?.[role];
+    return w !== undefined && w.offered === 0 && w.eaten.p50 === 0;
+  };
   const items = report.sowings.flatMap((sowing) =>
     dayOf(sowing.clear) < monday
       ? []
       : sowing.harvests
-          .filter((h) => startsBy(h, monday + 6) && lastsTo(h, monday))
+          .filter(
+            (h) =>
+              startsBy(h, monday + 6) && lastsTo(h, monday) && !(h.habit === 'picks' && outOfSeason(h.role)),
+          )
           .map(
             (h): FridgeItem => ({
               number: sowing.number,
@@ -102,7 +161,7 @@ export function fridgePageOf(report: PlanReport, day: Day, printedDay: Day): Fri
               role: h.role,
               habit: h.habit,
               harvest: h.id,
-              placeName: placeNow(sowing, monday)?.name ?? sowing.area,
+              placeName: placeTextNow(sowing, monday),
               area: sowing.area,
               endsMiddle: dayOrNull(h.last.p50),
               endsLate: dayOrNull(h.last.p90),
@@ -112,16 +171,6 @@ export function fridgePageOf(report: PlanReport, day: Day, printedDay: Day): Fri
   items.sort((a, b) => (a.endsMiddle ?? Infinity) - (b.endsMiddle ?? Infinity) || a.number - b.number);
   const goingOver = (item: FridgeItem): boolean =>
     item.endsMiddle !== null && item.endsMiddle <= monday + goingOverWithinDays;
-
-  const week = report.weeks.find((w) => dayOf(w.weekOf) === monday);
-  const putBy = Object.entries(week?.roles ?? {})
-    .map(([role, w]) => ({
-      role,
-      roleName: report.roleNames[role] ?? role,
-      servings: w.offered - Math.max(0, w.eaten.p50 - w.fromStock),
-    }))
-    .filter((w) => w.servings >= leastGlutServings)
-    .sort((a, b) => b.servings - a.servings);
 
   const standing = items
     .filter((item) => item.habit === 'stands' && !goingOver(item))
@@ -152,7 +201,7 @@ export function fridgePageOf(report: PlanReport, day: Day, printedDay: Day): Fri
     monday,
     eatFirst: items.filter(goingOver),
     ready: items.filter((item) => !goingOver(item)),
-    putBy,
+    putBy: putByOf(report, monday),
     left: [...standing, ...stored.filter((lot) => lot.untilTo === null || lot.untilTo >= monday)],
     water: watersOf(report, monday),
     nights: report.jobs

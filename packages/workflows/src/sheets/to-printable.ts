@@ -1,5 +1,5 @@
 import type { DarkMonthsPage } from './dark-months.ts';
-import type { MonthLine, MonthSheet } from './month-sheet.ts';
+import type { MonthJob, MonthLine, MonthSheet } from './month-sheet.ts';
 import type { Printable, PrintColumn, PrintRow, PrintSection } from './printable.ts';
 import type { SeedSheet } from './seed-sheet.ts';
 import type { Medium, SheetWords } from './words.ts';
@@ -23,18 +23,28 @@ const listSection = (
   block: { kind: 'list', tick, columns, items: items.map((text) => ({ text, state: 'plain' })) },
 });
 
+/** One line for the same work in the same place on the same day. */
+function joinedJobs(jobs: readonly MonthJob[]): readonly (readonly MonthJob[])[] {
+  const joined = new Map<string, MonthJob[]>();
+  for (const job of jobs) {
+    const key = `${job.day}|${job.code}|${job.placeName}`;
+    joined.set(key, [...(joined.get(key) ?? []), job]);
+  }
+  return [...joined.values()];
+}
+
 export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium): Printable {
   const w = words.month;
   const columns = [
     column(w.columns.number, 'number', 4),
     column(w.columns.what, 'what', 15),
     column(w.columns.amount, 'amount', 12),
-    column(w.columns.how, 'detail', 10),
+    column(w.columns.how, 'detail', 11),
     column(w.columns.where, 'detail', 17),
     column(w.columns.eaten, 'detail', 14, w.labels.eaten),
     column(w.columns.lastSafe, 'detail', 11, w.labels.lastSafe),
     column(w.columns.mind, 'detail', 14, w.labels.mind),
-    column(w.columns.did, 'blank', 9),
+    column(w.columns.did, 'blank', 8),
   ];
   const row = (line: MonthLine, late: boolean): PrintRow => ({
     state: late ? 'late' : line.state,
@@ -57,7 +67,7 @@ export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium)
     }));
     if (area.late.length > 0)
       groups.unshift({ heading: w.lateHeading, rows: area.late.map((line) => row(line, true)) });
-    const jobs = area.jobs.map((job) => w.job(job));
+    const jobs = joinedJobs(area.jobs).map((same) => w.jobs(same));
     return [
       {
         heading: w.areaHeading(area.area, sheet),
@@ -89,22 +99,26 @@ export function printDarkMonths(page: DarkMonthsPage, words: SheetWords): Printa
   const columns = [
     column(w.columns.number, 'number', 4),
     column(w.columns.what, 'what', 15),
-    column(w.columns.count, 'amount', 9),
-    column(w.columns.comesOut, 'detail', 18, w.labels.comesOut),
-    column(w.columns.sownBy, 'detail', 16, w.labels.sownBy),
-    column(w.columns.feeds, 'detail', 20, w.labels.feeds),
-    column(w.columns.fortnight, 'detail', 10, w.labels.fortnight),
+    column(w.columns.count, 'amount', 7),
+    column(w.columns.where, 'detail', 12),
+    column(w.columns.comesOut, 'detail', 17, w.labels.comesOut),
+    column(w.columns.sownBy, 'detail', 20, w.labels.sownBy),
+    column(w.columns.feeds, 'detail', 21, w.labels.feeds),
+    column(w.columns.fortnight, 'detail', 9, w.labels.fortnight),
     column(w.columns.did, 'blank', 8),
   ];
-  const groups = page.places.map((place) => ({
-    heading: w.placeHeading(place.placeName),
-    rows: place.lines.map(
+  const lines = page.places.flatMap((place) => place.lines);
+  const standing = lines.filter((line) => line.state === 'done');
+  const rows = lines
+    .filter((line) => line.state !== 'done')
+    .map(
       (line): PrintRow => ({
         state: line.state,
         cells: [
           String(line.number),
           w.what(line),
           w.count(line),
+          line.placeName,
           w.comesOut(line),
           w.sownBy(line),
           w.feeds(line, page),
@@ -112,40 +126,36 @@ export function printDarkMonths(page: DarkMonthsPage, words: SheetWords): Printa
           '',
         ],
       }),
-    ),
-  }));
-  const sections: PrintSection[] = [];
-  if (groups.length > 0)
-    sections.push({
-      heading: '',
-      note: null,
-      opens: false,
-      block: { kind: 'table', layout: 'lines', tick: true, columns, groups },
-    });
-  sections.push(
-    listSection(
-      w.totalsHeading,
-      page.totals.map((t) => w.total(t)),
-      2,
-      false,
-    ),
-  );
-  if (page.lean.length > 0)
-    sections.push(
-      listSection(
-        w.leanHeading,
-        page.lean.map((l) => w.lean(l)),
-        2,
-        false,
-      ),
     );
+  const plainList = (heading: string, items: readonly string[]): PrintSection[] =>
+    items.length === 0 ? [] : [listSection(heading, items, 2, false)];
+  const table: PrintSection = {
+    heading: '',
+    note: null,
+    opens: false,
+    block: { kind: 'table', layout: 'lines', tick: true, columns, groups: [{ heading: '', rows }] },
+  };
   return {
     language: words.language,
     orientation: 'landscape',
     title: w.title(page),
     aside: words.aside(page.head),
     intro: w.intro(page),
-    sections,
+    sections: [
+      ...(rows.length === 0 ? [] : [table]),
+      ...plainList(
+        w.standingHeading,
+        standing.map((line) => w.standing(line, page)),
+      ),
+      ...plainList(
+        w.totalsHeading,
+        page.totals.map((t) => w.total(t)),
+      ),
+      ...plainList(
+        w.leanHeading,
+        page.lean.map((l) => w.lean(l)),
+      ),
+    ],
     foot: [words.foot(page.head)],
   };
 }

@@ -58,6 +58,8 @@ export interface MonthWords {
   lastSafe(line: MonthLine): string;
   mind(line: MonthLine): string;
   job(job: MonthJob): string;
+  /** The same work in the same place on the same day, in one line. */
+  jobs(jobs: readonly MonthJob[]): string;
   order(order: MonthOrder): string;
   caution(caution: Caution): string;
   /** One event of a calendar: short, then everything. */
@@ -70,11 +72,11 @@ export interface MonthWords {
 export interface DarkWords {
   title(page: DarkMonthsPage): string;
   intro(page: DarkMonthsPage): readonly string[];
-  placeHeading(placeName: string): string;
   readonly columns: {
     readonly number: string;
     readonly what: string;
     readonly count: string;
+    readonly where: string;
     readonly comesOut: string;
     readonly sownBy: string;
     readonly feeds: string;
@@ -93,6 +95,8 @@ export interface DarkWords {
   sownBy(line: DarkLine): string;
   feeds(line: DarkLine, page: DarkMonthsPage): string;
   fortnight(line: DarkLine): string;
+  readonly standingHeading: string;
+  standing(line: DarkLine, page: DarkMonthsPage): string;
   readonly totalsHeading: string;
   total(total: DarkMonthsPage['totals'][number]): string;
   readonly leanHeading: string;
