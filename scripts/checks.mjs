@@ -12,6 +12,7 @@ export const checks = [
   { name: 'garden file schema', script: 'scripts/write-garden-schema.ts', args: ['--check'] },
   { name: 'plan and forecast schemas', script: 'apps/cli/src/schema/write-schemas.ts', args: ['--check'] },
   { name: 'truth report', script: 'truth/report.ts', args: ['--check'] },
+  { name: 'probe page', script: 'apps/cli/src/probe/write-probe-page.ts', args: ['--check'] },
   { name: 'readme blocks', script: 'scripts/write-readme.mjs', args: ['--check'] },
   { name: 'tests', vitest: true },
   { name: 'printed sheets in a browser', script: 'scripts/browser-smoke.mjs', browser: true },

@@ -10,6 +10,7 @@ const writers = [
   'scripts/write-data-sources.mjs',
   'scripts/write-garden-schema.ts',
   'apps/cli/src/schema/write-schemas.ts',
+  'apps/cli/src/probe/write-probe-page.ts',
   'truth/report.ts',
   'scripts/write-pictures.ts',
   'scripts/write-readme.mjs',

@@ -158,4 +158,18 @@ export const coversTable = Object.freeze({
     'loss-per-day': 0.5,
     'drift-per-day': 0.1,
   }),
+  'frost': numbers({
+    'plant-spread-c': 0.6,
+  }),
+  'blight': numbers({
+    'minimum-c': 10,
+    'rain-mm': 1,
+    'days-to-end': 14,
+  }),
+  'raising': numbers({
+    'hardening-days': 10,
+    'longest-emergence-days': 90,
+    'held-growth-share': 0.5,
+    'held-size-limit': 1.6,
+  }),
 });

@@ -8,14 +8,16 @@
  *
  * | symbol | meaning | unit |
  * | h | hardened share of the place, 0–1 | – |
- * | spread | how much plants differ, judged 0.6 (0.4–1.0) | °C |
+ * | spread | how much plants differ (tables/covers.csv, frost) | °C |
  */
+import { coversTable } from '../generated/covers.ts';
+
 export interface FrostTraits {
   readonly frostSoftC: number;
   readonly frostHardenedC: number;
 }
 
-const spreadC = 0.6;
+const spreadC = coversTable.frost['plant-spread-c'];
 
 export function frostThresholdC(traits: FrostTraits, hardenedShare: number): number {
   return traits.frostSoftC + (traits.frostHardenedC - traits.frostSoftC) * hardenedShare;

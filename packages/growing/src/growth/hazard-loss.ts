@@ -9,6 +9,7 @@
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import type { DailyWeather } from '../climate/climate.ts';
 import type { Hazard } from '../crops/crop-type.ts';
+import { coversTable } from '../generated/covers.ts';
 
 export interface HazardYears {
   isBad(group: string, year: number, prob: number): boolean;
@@ -52,12 +53,15 @@ export function hazardSurvivalShare(
   return survival;
 }
 
+const { 'minimum-c': minimumC, 'rain-mm': rainMm } = coversTable.blight;
+
 /** Days on which a blight spell is complete, rising. */
 export function blightSpellDays(outdoor: DailyWeather): Int32Array {
   const days: number[] = [];
   for (let i = 1; i < outdoor.tminC.length; i++) {
-    const warm = outdoor.tminC[i]! >= 10 && outdoor.tminC[i - 1]! >= 10;
-    if (warm && outdoor.rainMm[i]! >= 1 && outdoor.rainMm[i - 1]! >= 1) days.push(outdoor.startDay + i);
+    const warm = outdoor.tminC[i]! >= minimumC && outdoor.tminC[i - 1]! >= minimumC;
+    const wet = outdoor.rainMm[i]! >= rainMm && outdoor.rainMm[i - 1]! >= rainMm;
+    if (warm && wet) days.push(outdoor.startDay + i);
   }
   return Int32Array.from(days);
 }

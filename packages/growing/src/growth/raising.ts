@@ -8,12 +8,15 @@ import { type Day, invariant } from '@twelvemonth/basis';
 import type { CropType } from '../crops/crop-type.ts';
 import type { Member } from '../forecast/member.ts';
 import type { SowingPlan } from '../forecast/sowing-plan.ts';
+import { coversTable } from '../generated/covers.ts';
 import { dayOfSum, NEVER, type PlaceClock, type RunningSum, sumBetween } from './place-clock.ts';
 
-const hardeningDays = 10;
-const longestEmergenceDays = 90;
-const heldGrowthShare = 0.5;
-const heldSizeLimit = 1.6;
+const {
+  'hardening-days': hardeningDays,
+  'longest-emergence-days': longestEmergenceDays,
+  'held-growth-share': heldGrowthShare,
+  'held-size-limit': heldSizeLimit,
+} = coversTable.raising;
 
 export interface Raised {
   readonly startDay: Day;

@@ -2,6 +2,7 @@ import type { Day } from '@twelvemonth/basis';
 import type { Hazard } from '../crops/crop-type.ts';
 import type { Member } from '../forecast/member.ts';
 import type { SowingPlan } from '../forecast/sowing-plan.ts';
+import { coversTable } from '../generated/covers.ts';
 import { frostLostShare } from './frost.ts';
 import { hazardSurvivalShare } from './hazard-loss.ts';
 import { NEVER } from './place-clock.ts';
@@ -59,7 +60,7 @@ export function survivalOf(
   };
 }
 
-/** Day on which blight ends the growth of the crop (a fortnight after the first spell in its window), or NEVER. */
+/** Day on which blight ends the growth of the crop (some days after the first spell in its window), or NEVER. */
 export function blightEndDay(
   member: Member,
   hazards: readonly Hazard[],
@@ -72,7 +73,8 @@ export function blightEndDay(
     for (const day of member.blightDays) {
       if (day < fromDay + hazard.youngDays) continue;
       const doy = dayOfYearNorth(day);
-      if (doy >= hazard.fromDayOfYear && doy <= hazard.toDayOfYear) return day + 14;
+      if (doy >= hazard.fromDayOfYear && doy <= hazard.toDayOfYear)
+        return day + coversTable.blight['days-to-end'];
     }
   }
   return NEVER;

@@ -32,6 +32,8 @@ export interface DarkMonthsPage {
   readonly head: SheetHead;
   readonly from: Day;
   readonly to: Day;
+  /** What gives less than this over the window has no line. */
+  readonly leastServings: number;
   readonly roleNames: Readonly<Record<string, string>>;
   readonly places: readonly { readonly placeName: string; readonly lines: readonly DarkLine[] }[];
   /** Servings over the window by role. */
@@ -50,7 +52,10 @@ export interface DarkMonthsPage {
   }[];
 }
 
-const servingsWorthALine = 1;
+const servingsWorthAWord = 0.5;
+/** A line gives at least this share of what is wanted in the window, but never more than a few servings are asked. */
+const leastShareOfWanted = 0.0015;
+const mostServingsAsked = 3;
 
 /** Six months from the month of the shortest day: December to May in the north, June to November in the south. */
 export function darkWindowOf(head: SheetHead): { readonly from: Day; readonly to: Day } {
@@ -77,7 +82,7 @@ function darkLineOf(
       const share = Math.max(0, end - start + 1) / (to - from + 1);
       return { role: f.role, from: start, to: end, servings: f.servings * share };
     })
-    .filter((f) => f.servings >= servingsWorthALine);
+    .filter((f) => f.servings >= servingsWorthAWord);
   if (feeds.length === 0) return null;
   return {
     number: sowing.number,
@@ -106,13 +111,6 @@ export function darkMonthsOf(report: PlanReport, printedDay: Day): DarkMonthsPag
   const head = headOf(report, printedDay);
   const window = darkWindowOf(head);
   const sowingById = new Map(report.sowings.map((s) => [s.id, s]));
-  const lines = report.sowings
-    .map((s) => darkLineOf(s, window, sowingById))
-    .filter((line) => line !== null)
-    .sort((a, b) => a.sow - b.sow || a.number - b.number);
-  const placeNames = [...new Set(lines.map((l) => l.placeName))].sort((a, b) =>
-    a.localeCompare(b, 'en', { numeric: true }),
-  );
   const weeks = report.weeks.filter((w) => {
     const monday = dayOf(w.weekOf);
     return monday >= window.from && monday <= window.to;
@@ -128,9 +126,22 @@ export function darkMonthsOf(report: PlanReport, printedDay: Day): DarkMonthsPag
       fromStock: sum((w) => w.fromStock),
     };
   });
+  const leastServings = Math.min(
+    mostServingsAsked,
+    leastShareOfWanted * totals.reduce((sum, t) => sum + t.appetite, 0),
+  );
+  const lines = report.sowings
+    .map((s) => darkLineOf(s, window, sowingById))
+    .filter((line) => line !== null)
+    .filter((line) => line.feeds.reduce((sum, f) => sum + f.servings, 0) >= leastServings)
+    .sort((a, b) => a.sow - b.sow || a.number - b.number);
+  const placeNames = [...new Set(lines.map((l) => l.placeName))].sort((a, b) =>
+    a.localeCompare(b, 'en', { numeric: true }),
+  );
   return {
     head,
     ...window,
+    leastServings,
     roleNames: report.roleNames,
     places: placeNames.map((placeName) => ({
       placeName,

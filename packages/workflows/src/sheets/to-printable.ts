@@ -39,7 +39,7 @@ export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium)
     column(w.columns.number, 'number', 4),
     column(w.columns.what, 'what', 15),
     column(w.columns.amount, 'amount', 12),
-    column(w.columns.how, 'detail', 11),
+    column(w.columns.how, 'detail', 13),
     column(w.columns.where, 'detail', 17),
     column(w.columns.eaten, 'detail', 14, w.labels.eaten),
     column(w.columns.lastSafe, 'detail', 11, w.labels.lastSafe),
@@ -97,15 +97,15 @@ export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium)
 export function printDarkMonths(page: DarkMonthsPage, words: SheetWords): Printable {
   const w = words.dark;
   const columns = [
-    column(w.columns.number, 'number', 4),
-    column(w.columns.what, 'what', 15),
-    column(w.columns.count, 'amount', 7),
+    column(w.columns.number, 'number', 3),
+    column(w.columns.what, 'what', 16),
+    column(w.columns.count, 'amount', 5),
     column(w.columns.where, 'detail', 12),
-    column(w.columns.comesOut, 'detail', 17, w.labels.comesOut),
-    column(w.columns.sownBy, 'detail', 20, w.labels.sownBy),
-    column(w.columns.feeds, 'detail', 21, w.labels.feeds),
+    column(w.columns.comesOut, 'detail', 18, w.labels.comesOut),
+    column(w.columns.sownBy, 'detail', 25, w.labels.sownBy),
+    column(w.columns.feeds, 'detail', 22, w.labels.feeds),
     column(w.columns.fortnight, 'detail', 9, w.labels.fortnight),
-    column(w.columns.did, 'blank', 8),
+    column(w.columns.did, 'blank', 7),
   ];
   const lines = page.places.flatMap((place) => place.lines);
   const standing = lines.filter((line) => line.state === 'done');
