@@ -6,9 +6,10 @@ import { sayWarnings, soundGarden } from '../run/load-garden.ts';
 import { dayOption, wholeOption } from '../run/option-values.ts';
 import { planDefaults } from '../run/plan-defaults.ts';
 import type { Terminal } from '../run/terminal.ts';
+import { unknownKind } from '../run/unknown-kind.ts';
 import { workflowFunction } from '../run/workflow-functions.ts';
 import { forecastText } from '../words/forecast-words.ts';
-import { commandHelp, fileArgument, optionHelp, routes, unknownKindText } from '../words/help-words.ts';
+import { commandHelp, fileArgument, optionHelp, routes } from '../words/help-words.ts';
 import { issueText } from '../words/issue-words.ts';
 
 interface ForecastFlags {
@@ -28,7 +29,7 @@ const optionOf = (where: string): string =>
 
 async function runForecast(file: string, flags: ForecastFlags, terminal: Terminal): Promise<void> {
   const { kindById } = await import('@twelvemonth/growing');
-  if (kindById(flags.kind) === undefined) throw new CliFailure(unknownKindText(flags.kind), 2);
+  if (kindById(flags.kind) === undefined) throw unknownKind(flags.kind);
   const sound = await soundGarden(file, null, terminal);
   const forecastGarden = await workflowFunction('forecastGarden');
   const request = {

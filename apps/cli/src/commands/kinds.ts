@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
-import { CliFailure } from '../run/cli-failure.ts';
 import type { Terminal } from '../run/terminal.ts';
-import { commandHelp, kindArgument, unknownKindText } from '../words/help-words.ts';
+import { unknownKind } from '../run/unknown-kind.ts';
+import { commandHelp, kindArgument } from '../words/help-words.ts';
 import { kindLines, kindsLines } from '../words/kind-words.ts';
 
 async function runKinds(id: string | undefined, terminal: Terminal): Promise<void> {
@@ -12,7 +12,7 @@ async function runKinds(id: string | undefined, terminal: Terminal): Promise<voi
     return;
   }
   const kind = kindById(id);
-  if (kind === undefined) throw new CliFailure(unknownKindText(id), 2);
+  if (kind === undefined) throw unknownKind(id);
   terminal.out(`${kindLines(kind, tableRowsOf(id), sourceById, roleNames).join('\n')}\n`);
 }
 

@@ -1,6 +1,7 @@
 import { basename } from 'node:path';
 import type { Day } from '@twelvemonth/basis';
 import type { Command } from 'commander';
+import { checkFolder } from '../run/files.ts';
 import { sayWarnings, soundGarden } from '../run/load-garden.ts';
 import { makePlan } from '../run/make-plan.ts';
 import { dayOption, secondsOption, wholeOption } from '../run/option-values.ts';
@@ -24,6 +25,7 @@ interface PlanFlags {
 }
 
 async function runPlan(file: string, flags: PlanFlags, terminal: Terminal): Promise<void> {
+  if (flags.out !== undefined) checkFolder(flags.out);
   const sound = await soundGarden(file, flags.from ?? null, terminal);
   const wishes = {
     weeks: flags.weeks,

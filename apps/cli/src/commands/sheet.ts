@@ -22,11 +22,18 @@ import {
 } from '@twelvemonth/workflows';
 import { type Command, Option } from 'commander';
 import { CliFailure } from '../run/cli-failure.ts';
-import { writeWholeFile } from '../run/files.ts';
+import { checkFileCanBeWritten, writeWholeFile } from '../run/files.ts';
 import { dayOption, monthOption } from '../run/option-values.ts';
 import { type PlanToPrint, planToPrint } from '../run/plan-for-sheets.ts';
 import type { Terminal } from '../run/terminal.ts';
-import { commandHelp, fileArgument, icsForMonthsOnly, optionHelp } from '../words/help-words.ts';
+import {
+  commandHelp,
+  fileArgument,
+  icsForMonthsOnly,
+  neighbourNeedsWeek,
+  optionHelp,
+  outsidePlanText,
+} from '../words/help-words.ts';
 import { sheetWords } from '../words/sheet-words.ts';
 
 type Format = 'text' | 'html' | 'csv' | 'ics';
@@ -63,16 +70,22 @@ function inFormat(
 }
 
 function sheetText(flags: SheetFlags, { report, seeds, today }: PlanToPrint): string {
+  const weeks = report.weeks.map((week) => dayOf(week.weekOf));
+  const outside = (): CliFailure =>
+    new CliFailure(outsidePlanText(report.weeks[0]?.weekOf ?? '', report.weeks.at(-1)?.weekOf ?? ''));
   if (flags.darkMonths === true) {
     const page = darkMonthsOf(report, today);
     return inFormat(flags.format, printDarkMonths(page, sheetWords), () => darkMonthsCsv(page), null);
   }
   if (flags.fridge !== undefined) {
+    if (!weeks.includes(mondayBefore(flags.fridge))) throw outside();
     const page = fridgePageOf(report, flags.fridge, today);
     const print = flags.neighbour === true ? printNeighbour : printFridge;
     return inFormat(flags.format, print(page, sheetWords), () => fridgeCsv(page), null);
   }
   const month = flags.month ?? monthOfWeek(mondayBefore(today));
+  const known = weeks.map(monthOfWeek);
+  if (!known.some((m) => m.year === month.year && m.month === month.month)) throw outside();
   const sheet = monthSheetOf(report, { month, today, seeds });
   const medium = flags.format === 'html' ? 'page' : 'text';
   return inFormat(
@@ -92,6 +105,8 @@ function sheetText(flags: SheetFlags, { report, seeds, today }: PlanToPrint): st
 async function runSheet(file: string, flags: SheetFlags, terminal: Terminal): Promise<void> {
   const noMonth = flags.darkMonths === true || flags.fridge !== undefined;
   if (flags.format === 'ics' && noMonth) throw new CliFailure(icsForMonthsOnly, 2);
+  if (flags.neighbour === true && flags.fridge === undefined) throw new CliFailure(neighbourNeedsWeek, 2);
+  if (flags.out !== undefined) checkFileCanBeWritten(flags.out);
   const text = sheetText(flags, await planToPrint(file, flags, terminal));
   if (flags.out === undefined) terminal.out(text);
   else writeWholeFile(flags.out, text);

@@ -1,8 +1,11 @@
 /** A sentence for people and an exit code: 1 errors in the file or the run, 2 wrong use. Caught in main only. */
 export class CliFailure extends Error {
   readonly exitCode: 1 | 2;
-  constructor(sentence: string, exitCode: 1 | 2 = 1) {
+  /** The bare cause, for a sentence that says the rest itself. */
+  readonly problem: string | null;
+  constructor(sentence: string, exitCode: 1 | 2 = 1, problem: string | null = null) {
     super(sentence);
+    this.problem = problem;
     this.exitCode = exitCode;
   }
 }

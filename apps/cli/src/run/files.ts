@@ -1,5 +1,8 @@
 import {
+  accessSync,
   closeSync,
+  constants,
+  existsSync,
   fsyncSync,
   mkdirSync,
   openSync,
@@ -9,7 +12,7 @@ import {
   statSync,
   writeSync,
 } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { CliFailure, systemProblem } from './cli-failure.ts';
 
 const mostBytes = 60_000_000;
@@ -24,7 +27,8 @@ export function readTextFile(path: string, what: string): string {
     return readFileSync(path, 'utf8');
   } catch (error) {
     if (error instanceof CliFailure) throw error;
-    throw new CliFailure(`${path}: the ${what} cannot be read: ${systemProblem(error)}. Check the path.`);
+    const problem = systemProblem(error);
+    throw new CliFailure(`${path}: the ${what} cannot be read: ${problem}. Check the path.`, 1, problem);
   }
 }
 
@@ -49,14 +53,45 @@ export function writeWholeFile(path: string, text: string): void {
   }
 }
 
+const cannotBeMade = (path: string, problem: string): CliFailure =>
+  new CliFailure(`${path}: the folder cannot be made: ${problem}. Choose another with --out.`);
+
+const notAFolder = 'it is a file, not a folder';
+
+/** Step by step: mkdir with `recursive` never comes back from places like /proc. */
 export function makeFolder(path: string): void {
   try {
-    mkdirSync(path, { recursive: true });
+    const missing: string[] = [];
+    for (let at = resolve(path); !existsSync(at); at = dirname(at)) missing.unshift(at);
+    for (const folder of missing) mkdirSync(folder);
+    if (!statSync(path).isDirectory()) throw cannotBeMade(path, notAFolder);
   } catch (error) {
-    throw new CliFailure(
-      `${path}: the folder cannot be made: ${systemProblem(error)}. Choose another with --out.`,
-    );
+    if (error instanceof CliFailure) throw error;
+    throw cannotBeMade(path, systemProblem(error));
   }
+}
+
+/** Asked before the long work begins, so that nobody waits for a plan that cannot be written. Makes nothing. */
+export function checkFolder(path: string): void {
+  let at = resolve(path);
+  while (!existsSync(at)) at = dirname(at);
+  if (!statSync(at).isDirectory()) throw cannotBeMade(path, notAFolder);
+  try {
+    accessSync(at, constants.W_OK);
+  } catch (error) {
+    throw cannotBeMade(path, systemProblem(error));
+  }
+}
+
+export function checkFileCanBeWritten(path: string): void {
+  const problem =
+    existsSync(path) && statSync(path).isDirectory()
+      ? 'it is a folder, not a file'
+      : existsSync(dirname(resolve(path)))
+        ? ''
+        : 'its folder is not there';
+  if (problem !== '')
+    throw new CliFailure(`${path}: cannot be written: ${problem}. Choose another with --out.`);
 }
 
 /** Time of the last change, or null when there is no such file. */

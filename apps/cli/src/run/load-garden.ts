@@ -38,7 +38,7 @@ async function readDaily(
   try {
     text = readTextFile(path, 'weather file');
   } catch (error) {
-    const problem = error instanceof CliFailure ? error.message : systemProblem(error);
+    const problem = error instanceof CliFailure ? (error.problem ?? error.message) : systemProblem(error);
     findings.push({
       file,
       issue: {

@@ -30,6 +30,24 @@ const problemWords: Readonly<Record<string, string>> = {
   InvalidEscapeCharacter: 'a backslash that means nothing',
   InvalidCharacter: 'a sign that is not allowed in a text',
 };
+/** Types as a person says them; "number / word" is one of several. */
+const typeNames: Readonly<Record<string, string>> = {
+  group: 'a group in braces',
+  list: 'a list in brackets',
+  array: 'a list in brackets',
+  object: 'a group in braces',
+  string: 'a text',
+  word: 'a word',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  null: 'nothing',
+};
+const typeWords = (types: string | number | undefined): string =>
+  String(types)
+    .split(' / ')
+    .map((type) => typeNames[type] ?? type)
+    .join(' or ');
 const problemText = (problem: string | number | undefined): string =>
   problemWords[String(problem)] ?? String(problem);
 
@@ -59,7 +77,7 @@ export const gardenIssueSentences: Readonly<Record<GardenIssueCode, SentenceOf>>
     ),
   'file-not-a-garden': (d) =>
     say(
-      `A garden file is one object in braces; this holds ${d.found}.`,
+      `A garden file is one object in braces; this holds ${typeWords(d.found)}.`,
       'Start from one of the gardens in examples/.',
     ),
   'newer-version': (d) =>
@@ -83,7 +101,10 @@ export const gardenIssueSentences: Readonly<Record<GardenIssueCode, SentenceOf>>
   'key-twice': (d) => say(`"${d.key}" stands here twice; the last one counts.`, 'Take one of them out.'),
   'value-missing': (d) => say(`"${d.key}" is missing.`, `Write a value for "${d.key}".`),
   'value-of-wrong-type': (d) =>
-    say(`Here stands ${d.found}, but ${d.expected} is needed.`, `Write ${d.expected}.`),
+    say(
+      `Here stands ${typeWords(d.found)}, but ${typeWords(d.expected)} is needed.`,
+      `Write ${typeWords(d.expected)}.`,
+    ),
   'value-too-small': (d) => say(`${d.found} is too small.`, `Write ${d.least} or more.`),
   'value-too-large': (d) => say(`${d.found} is too large.`, `Write ${d.most} or less.`),
   'value-not-offered': (d) =>
@@ -173,8 +194,10 @@ export const gardenIssueSentences: Readonly<Record<GardenIssueCode, SentenceOf>>
   'place-taken': (d) => say(`"${d.place}" is taken by ${d.takenBy}.`, 'Move the crop, or take takenBy out.'),
   'wish-unclear': (d) =>
     say(
-      `The wish about ${d.kind} cannot be told ("${d.found}").`,
-      'Use one of forbid, at-least, at-most, firm.',
+      d.found === ''
+        ? `The wish about ${d.kind} wishes nothing.`
+        : `The wish about ${d.kind} cannot be told (${d.found}).`,
+      'Write "never": true, or "atLeast" or "atMost" with a number, or "sow" with what is settled.',
     ),
   'wishes-disagree': (d) =>
     say(

@@ -105,10 +105,14 @@ export const fileArgument = 'the garden file (JSON with comments)';
 export const kindArgument = 'a kind, as "twelvemonth kinds" lists it';
 export const routes = ['direct', 'planted', 'module', 'warm', 'tray'] as const;
 
-export const unknownKindText = (id: string): string =>
-  `There is no kind "${id}". Run "twelvemonth kinds" for the list.`;
+export const unknownKindText = (id: string, nearest: string): string =>
+  `There is no kind "${id}".${nearest === '' ? '' : ` Was "${nearest}" meant?`} Run "twelvemonth kinds" for the list.`;
 export const icsForMonthsOnly =
   'A calendar (--format ics) can be made of a month only: use --month, or text, html or csv for this sheet.';
+export const neighbourNeedsWeek =
+  'The page for whoever waters is made for a week: give --fridge with a day of it, as --fridge 2026-08-24.';
+export const outsidePlanText = (firstWeek: string, lastWeek: string): string =>
+  `That lies outside the plan, whose weeks begin between ${firstWeek} and ${lastWeek}. Ask for a time within it, or plan more --weeks.`;
 export const truthIsElsewhere =
   'The report that measures the engine lives in the repository (truth/report.ts) and is not here. In a checkout, run: npm run truth';
 export const brokenText = (message: string): string =>

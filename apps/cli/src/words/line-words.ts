@@ -1,8 +1,14 @@
 import type { Day } from '@twelvemonth/basis';
-import type { EatenPart, MonthJob, MonthLine, MonthOrder } from '@twelvemonth/workflows';
+import {
+  type EatenPart,
+  type MonthJob,
+  type MonthLine,
+  type MonthOrder,
+  numberRuns,
+} from '@twelvemonth/workflows';
 import { dateWords, dayNear, partOfMonth } from './date-words.ts';
 import { dayReasonWord, kitWord, plainCode, riskWord, stageWord, startWord } from './garden-words.ts';
-import { capital, countOf, listText, numbersText, servingsText } from './number-words.ts';
+import { capital, countOf, listText, servingsText } from './number-words.ts';
 
 /** What one line of the month's sheet says in each of its cells. */
 
@@ -40,7 +46,7 @@ export function howWords(line: MonthLine): string {
 
 export const bedsWords = (beds: MonthLine['beds']): string =>
   beds
-    .map((b) => `${b.placeName}${b.numbers.some((n) => n > 0) ? ` ${numbersText(b.numbers)}` : ''}`)
+    .map((b) => `${b.placeName}${b.numbers.some((n) => n > 0) ? ` ${numberRuns(b.numbers)}` : ''}`)
     .join('; ');
 
 export function whereWords(line: MonthLine): string {
@@ -112,16 +118,24 @@ const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
   cure: 'Dry and cure',
 };
 
-export function jobTitle(job: MonthJob): string {
-  const number = job.number === null ? '' : ` (${job.number})`;
-  return `${jobVerbs[job.code] ?? capital(plainCode(job.code))} ${job.kindName}${number}`;
+const jobVerb = (job: MonthJob): string => jobVerbs[job.code] ?? capital(plainCode(job.code));
+const jobCrop = (job: MonthJob): string => `${job.kindName}${job.number === null ? '' : ` (${job.number})`}`;
+
+export const jobTitle = (job: MonthJob): string => `${jobVerb(job)} ${jobCrop(job)}`;
+
+const countedJobs: readonly MonthJob['code'][] = ['pot-on', 'harden-off', 'lift'];
+
+export function jobsWords(jobs: readonly MonthJob[]): string {
+  const [first] = jobs;
+  if (first === undefined) return '';
+  const crops = jobs.map((job) =>
+    job.count > 1 && countedJobs.includes(job.code) ? `${job.count} ${jobCrop(job)}` : jobCrop(job),
+  );
+  const place = first.placeName === '' ? '' : `, ${first.placeName}`;
+  return `${dateWords.day(first.day)}: ${jobVerb(first)} ${listText(crops)}${place}`;
 }
 
-export function jobWords(job: MonthJob): string {
-  const count = job.count > 1 && ['pot-on', 'harden-off', 'lift'].includes(job.code) ? `, ${job.count}` : '';
-  const place = job.placeName === '' ? '' : `, ${job.placeName}`;
-  return `${dateWords.day(job.day)}: ${jobTitle(job)}${count}${place}`;
-}
+export const jobWords = (job: MonthJob): string => jobsWords([job]);
 
 export function orderWords(order: MonthOrder): string {
   const what =

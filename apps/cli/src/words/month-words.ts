@@ -57,6 +57,7 @@ export const monthWords: MonthWords = {
   lastSafe: line.lastSafeWords,
   mind: line.mindWords,
   job: line.jobWords,
+  jobs: line.jobsWords,
   order: line.orderWords,
   caution: (caution) => cautionWords[caution],
   eventTitle: line.eventTitle,

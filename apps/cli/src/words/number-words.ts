@@ -27,14 +27,3 @@ export const listText = (parts: readonly string[], last = 'and'): string =>
   parts.length <= 1 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} ${last} ${parts.at(-1)}`;
 
 export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
-
-/** Runs of numbers: 3, 4, 5 and 9 are "3–5, 9". */
-export function numbersText(numbers: readonly number[]): string {
-  const runs: [number, number][] = [];
-  for (const n of numbers) {
-    const run = runs.at(-1);
-    if (run !== undefined && n === run[1] + 1) run[1] = n;
-    else runs.push([n, n]);
-  }
-  return runs.map(([a, b]) => (a === b ? `${a}` : b === a + 1 ? `${a}, ${b}` : `${a}–${b}`)).join(', ');
-}

@@ -2,12 +2,23 @@ import { isoFromDay } from '@twelvemonth/basis';
 import type { WorkflowIssueCode } from '@twelvemonth/workflows';
 import type { IssueSentence, SentenceOf } from './garden-issue-sentences.ts';
 import { growsInWord, plainCode, stageWord } from './garden-words.ts';
-import { capital } from './number-words.ts';
+import { capital, countOf } from './number-words.ts';
 
 const say = (wrong: string, mend: string): IssueSentence => ({ wrong, mend });
 const perhaps = (nearest: string | number | undefined): string =>
   nearest === undefined || nearest === '' ? '' : ` Was "${nearest}" meant?`;
 
+const columnNames: Readonly<Record<string, string>> = {
+  tmaxC: 'tmax',
+  tminC: 'tmin',
+  rainMm: 'rain',
+  radiationMJPerM2Day: 'radiation',
+  sunHours: 'sunshine',
+};
+const columnWord = (column: string | number | undefined): string =>
+  columnNames[String(column)] ?? String(column);
+const eachOnce = (list: string | number | undefined): string =>
+  [...new Set(String(list).split(', '))].join(', ');
 const orWords = (list: string | number | undefined): string => String(list).split(', ').join(' or ');
 const growsInWords = (list: string | number | undefined): string =>
   String(list).split(', ').map(growsInWord).join(' or ');
@@ -20,7 +31,7 @@ export const dailyIssueSentences: Readonly<Record<string, SentenceOf>> = {
       'Begin it with: date,tmax,tmin,rain (radiation or sunshine if known).',
     ),
   'daily-column-missing': (d) =>
-    say(`The column "${d.column}" is missing.`, 'Add it to the header and to every line.'),
+    say(`The column "${columnWord(d.column)}" is missing.`, 'Add it to the header and to every line.'),
   'daily-no-rows': () => say('The weather file has no days in it.', 'Add one line a day.'),
   'daily-too-many-lines': (d) =>
     say(`The weather file has more than ${d.most} lines.`, 'Leave out the oldest years.'),
@@ -28,9 +39,15 @@ export const dailyIssueSentences: Readonly<Record<string, SentenceOf>> = {
     say(`The line has ${d.length} characters and is passed over.`, 'Look whether the line breaks got lost.'),
   'daily-bad-date': (d) => say(`"${d.text}" is not a day; the line is passed over.`, 'Write 2024-03-31.'),
   'daily-bad-number': (d) =>
-    say(`"${d.text}" in ${d.column} is not a number; it is bridged.`, 'Correct it, or leave the cell empty.'),
+    say(
+      `"${d.text}" in ${columnWord(d.column)} is not a number; it is bridged.`,
+      'Correct it, or leave the cell empty.',
+    ),
   'daily-impossible-value': (d) =>
-    say(`${d.value} in ${d.column} cannot be; it is bridged.`, 'Correct it, or leave the cell empty.'),
+    say(
+      `${d.value} in ${columnWord(d.column)} cannot be; it is bridged.`,
+      'Correct it, or leave the cell empty.',
+    ),
   'daily-tmax-below-tmin': (d) =>
     say(
       `The maximum (${d.tmaxC} °C) lies below the minimum (${d.tminC} °C); both are bridged.`,
@@ -43,10 +60,15 @@ export const dailyIssueSentences: Readonly<Record<string, SentenceOf>> = {
     ),
   'daily-unsorted': () => say('The days are not in order; they were sorted.', 'Nothing needs to be done.'),
   'daily-short-gap-bridged': (d) =>
-    say(`${d.days} days of ${d.column} are missing and were bridged.`, 'Fill them in if you can.'),
+    say(
+      d.days === 1
+        ? `A day of ${columnWord(d.column)} is missing and was bridged.`
+        : `${d.days} days of ${columnWord(d.column)} are missing and were bridged.`,
+      'Fill in what is missing if you can.',
+    ),
   'daily-long-gap': (d) =>
     say(
-      `${d.days} days of ${d.column} are missing in a row.`,
+      `${d.days} days of ${columnWord(d.column)} are missing in a row.`,
       'Fill the gap from another station, or cut the file there.',
     ),
   'daily-radiation-estimated': (d) =>
@@ -57,7 +79,7 @@ export const dailyIssueSentences: Readonly<Record<string, SentenceOf>> = {
   'daily-span-impossible': (d) => say(`The file spans ${d.days} days.`, 'Look for a mistyped year.'),
   'daily-record-short': (d) =>
     say(
-      `The record holds ${d.days} days, too few to tell one year from another.`,
+      `The record holds ${countOf(Number(d.days), 'day')}, too few to tell one year from another.`,
       'Give two years at least, better ten; or name a station as the climate.',
     ),
   'daily-more-of-the-same': (d) =>
@@ -138,7 +160,7 @@ const catalogueSentences: Readonly<Record<WorkflowIssueCode, SentenceOf>> = {
   'route-unknown': (d) =>
     say(
       `"${d.route}" is neither a route nor a stage.`,
-      `Use one of ${d.allowed}; stages are joined by commas: mat,sill,frame,bed.`,
+      `Use one of ${eachOnce(d.allowed)}; stages are joined by commas: mat,sill,frame,bed.`,
     ),
   'route-not-for-kind': (d) =>
     say(`${capital(String(d.kind))} is not raised by "${d.route}".`, `Use ${orWords(d.allowed)}.`),
@@ -177,7 +199,7 @@ export const workflowIssueSentences: Readonly<Record<string, SentenceOf>> = {
   ...catalogueSentences,
   'weather-file-missing': (d) =>
     say(
-      `The weather file ${d.path} cannot be read (${d.problem}).`,
+      `The weather file ${d.path} cannot be read: ${d.problem}.`,
       'Put it beside the garden file, or name a station as the climate.',
     ),
 };

@@ -8,14 +8,14 @@ import { amountText, capital, countOf, listText, percentText, servingsText } fro
 export const darkWords: DarkWords = {
   title: (page) =>
     `The dark months, ${dateWords.month(civilFromDay(page.from))} to ${dateWords.month(civilFromDay(page.to))}`,
-  intro: () => [
-    'Counted back from the plate: what must come out by when, and what must be sown by when, so that there is something to eat in winter and in the hungry gap of spring.',
+  intro: (page) => [
+    `Counted back from the plate: what must come out by when, and what must be sown by when, so that there is something to eat in winter and in the hungry gap of spring. What gives fewer than ${amountText(page.leastServings)} servings in these months is left out.`,
   ],
-  placeHeading: (name) => capital(name),
   columns: {
     number: 'No.',
     what: 'What goes in',
-    count: 'How many',
+    count: 'Count',
+    where: 'Where',
     comesOut: 'What comes out, by when',
     sownBy: 'Sown by, planted by',
     feeds: 'Feeds',
@@ -30,7 +30,6 @@ export const darkWords: DarkWords = {
   sownBy(line) {
     const verb = line.startsAs === 'seed' ? 'sown' : 'planted';
     const out = line.plantOut === null ? '' : `, planted out about ${dayNear(line.plantOut, line.sow)}`;
-    if (line.state === 'done') return `stands already, ${verb} ${dateWords.day(line.sow)}${out}`;
     const by = line.lastSafeDay === null ? '' : `, at the latest ${dayNear(line.lastSafeDay, line.sow)}`;
     return `${verb} ${dateWords.day(line.sow)}${by}${out}`;
   },
@@ -44,7 +43,10 @@ export const darkWords: DarkWords = {
   fortnight: (line) =>
     line.state === 'done' || line.fortnightLateServings === null
       ? ''
-      : changeWords(line.fortnightLateServings),
+      : changeWords(line.fortnightLateServings).replace(' ', '\u00a0'),
+  standingHeading: 'Stands already and feeds',
+  standing: (line, page) =>
+    `${line.kindName} (${line.number}), ${line.placeName}: ${darkWords.feeds(line, page)}`,
   totalsHeading: 'What that comes to',
   total: (t) =>
     `${capital(t.roleName)}: ${amountText(t.eaten)} of ${amountText(t.appetite)} servings wanted${

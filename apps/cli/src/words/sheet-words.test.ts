@@ -8,6 +8,7 @@ import {
   printMonth,
   printNeighbour,
   printSeeds,
+  renderHtml,
   renderText,
   renderYearSvg,
   renderYearText,
@@ -49,6 +50,29 @@ test('no text sheet is wider than 80 columns', () => {
     expect(widest(text)).toBeLessThanOrEqual(80);
     expect(text).not.toMatch(/undefined|NaN|\[object/);
   }
+});
+
+test('the same work in one place on one day is one line, and sizes never part from their unit', () => {
+  const [job] = plan.jobs.filter((j) => j.code === 'clear');
+  const mesh = (sowing: string, kindName: string, placeName: string) => ({
+    ...job!,
+    day: '2026-09-09',
+    code: 'mesh-on' as const,
+    sowing,
+    kindName,
+    placeName,
+  });
+  const jobs = [
+    mesh('spinach-dddddd', 'Spinach', 'bed 1'),
+    mesh('kale-cccccc', 'Kale', 'bed 1'),
+    mesh('leek-bbbbbb', 'Leek', 'bed 2'),
+  ];
+  const sheet = monthSheetOf({ ...plan, jobs }, { month: { year: 2026, month: 9 }, today, seeds: [] });
+  const text = renderText(printMonth(sheet, words, 'text'));
+  expect(text).toContain('9 Sept: Mesh on Kale (40) and Spinach (41), bed 1');
+  expect(text).toContain('9 Sept: Mesh on Leek (39), bed 2');
+  const html = renderHtml(printMonth(sheet, words, 'page'));
+  expect(html).toMatch(/15\u00a0×\u00a020\u00a0cm/);
 });
 
 test('the year in text has one sign a week and marks lean weeks', () => {

@@ -88,3 +88,68 @@ test('seeds to buy come first', () => {
     ['spinach-overwintering', 0],
   ]);
 });
+
+test('what lies in store at the start is no glut, and a harvest put into store is none either', () => {
+  const first = inventedPlan.weeks[0]!;
+  const role = { appetite: 20, bought: 0, offered: 1600, fromStock: 20, stockLeft: 1574, chanceLean: 0 };
+  const eaten = { p10: 20, p50: 20, p90: 20 };
+  const weeks = [{ ...first, roles: { garlic: { ...role, eaten } } }, ...inventedPlan.weeks.slice(1)];
+  expect(fridgePageOf({ ...inventedPlan, weeks }, dayOf(first.weekOf), today).putBy).toEqual([]);
+  const fresh = [
+    { ...first, roles: { garlic: { ...role, eaten, fromStock: 0, stockLeft: 80, offered: 150 } } },
+    ...inventedPlan.weeks.slice(1),
+  ];
+  expect(
+    fridgePageOf({ ...inventedPlan, weeks: fresh }, dayOf(first.weekOf), today).putBy[0]!.servings,
+  ).toBeCloseTo(50, 10);
+});
+
+test('what is picked only in season is not ready in a week that gives none of it', () => {
+  const ready = (report: PlanReport): string[] => {
+    const page = fridgePageOf(report, dayOf('2026-08-19'), today);
+    return [...page.eatFirst, ...page.ready].map((i) => i.kindName);
+  };
+  expect(ready(inventedPlan)).toContain('Tunnel cucumber');
+  const weeks = inventedPlan.weeks.map((w) => ({
+    ...w,
+    roles: {
+      ...w.roles,
+      'summer-fruits': { ...w.roles['summer-fruits']!, offered: 0, eaten: { p10: 0, p50: 0, p90: 0 } },
+    },
+  }));
+  expect(ready({ ...inventedPlan, weeks })).not.toContain('Tunnel cucumber');
+});
+
+test('every tub and bed is watered, those with the same crops in one line', () => {
+  const sowings = inventedPlan.sowings.map((s) =>
+    s.kind === 'cucumber-tunnel'
+      ? { ...s, beds: [1, 2, 3, 5].map((number) => ({ ...s.beds[0]!, number, placeName: 'tub' })) }
+      : s,
+  );
+  const page = fridgePageOf({ ...inventedPlan, sowings }, dayOf('2026-08-26'), today);
+  expect(page.water.map((l) => l.placeName)).toContain('tub 1–3, 5');
+  expect([...page.eatFirst, ...page.ready].map((i) => i.placeName)).toContain('tub 1–3, 5');
+});
+
+test('the dark months leave out what gives next to nothing, but never ask more than three servings', () => {
+  const page = darkMonthsOf(inventedPlan, today);
+  expect(page.leastServings).toBeGreaterThan(0);
+  expect(page.leastServings).toBeLessThanOrEqual(3);
+  const small = inventedPlan.sowings.map((s) => ({
+    ...s,
+    reason: { ...s.reason, feeds: s.reason.feeds.map((f) => ({ ...f, servings: 0.55 })) },
+  }));
+  const wanted = (share: number): PlanReport => ({
+    ...inventedPlan,
+    sowings: small,
+    weeks: inventedPlan.weeks.map((w) => ({
+      ...w,
+      roles: Object.fromEntries(
+        Object.entries(w.roles).map(([r, x]) => [r, { ...x, appetite: x.appetite * share, bought: 0 }]),
+      ),
+    })),
+  });
+  const lines = (report: PlanReport): number => darkMonthsOf(report, today).places.length;
+  expect(lines(wanted(10))).toBe(0);
+  expect(lines(wanted(0.01))).toBeGreaterThan(0);
+});

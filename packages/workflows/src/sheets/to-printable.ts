@@ -38,13 +38,13 @@ export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium)
   const columns = [
     column(w.columns.number, 'number', 4),
     column(w.columns.what, 'what', 15),
-    column(w.columns.amount, 'amount', 12),
-    column(w.columns.how, 'detail', 13),
-    column(w.columns.where, 'detail', 17),
-    column(w.columns.eaten, 'detail', 14, w.labels.eaten),
+    column(w.columns.amount, 'amount', 11),
+    column(w.columns.how, 'detail', 12),
+    column(w.columns.where, 'detail', 16),
+    column(w.columns.eaten, 'detail', 13, w.labels.eaten),
     column(w.columns.lastSafe, 'detail', 11, w.labels.lastSafe),
-    column(w.columns.mind, 'detail', 14, w.labels.mind),
-    column(w.columns.did, 'blank', 8),
+    column(w.columns.mind, 'detail', 17, w.labels.mind),
+    column(w.columns.did, 'blank', 7),
   ];
   const row = (line: MonthLine, late: boolean): PrintRow => ({
     state: late ? 'late' : line.state,
@@ -97,7 +97,7 @@ export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium)
 export function printDarkMonths(page: DarkMonthsPage, words: SheetWords): Printable {
   const w = words.dark;
   const columns = [
-    column(w.columns.number, 'number', 3),
+    column(w.columns.number, 'number', 4),
     column(w.columns.what, 'what', 16),
     column(w.columns.count, 'amount', 5),
     column(w.columns.where, 'detail', 12),

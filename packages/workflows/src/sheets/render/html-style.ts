@@ -24,7 +24,7 @@ tbody tr { break-inside: avoid; }
 tr.group { break-after: avoid; }
 td, tbody th[scope=row] { padding: 5px 8px 6px 0; vertical-align: top; text-align: left; font-weight: 400; border-bottom: 1px solid var(--rule);
   overflow-wrap: break-word; hyphens: auto; }
-td.number { font-family: Literata, Georgia, "DejaVu Serif", serif; font-weight: 600; text-align: right; padding-right: 10px; }
+td.number { font-family: Literata, Georgia, "DejaVu Serif", serif; font-weight: 600; text-align: right; padding-right: 10px; white-space: nowrap; }
 th.number, th.amount, td.amount, th.figure, td.figure { text-align: right !important; }
 td.amount, th.amount { padding-right: 14px; white-space: nowrap; }
 th.amount { white-space: normal; }
