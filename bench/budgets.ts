@@ -3,6 +3,6 @@ export const movedSowingBudget = 0.12;
 export const candidateBudget = 0.008;
 export const firstPlanBudget = 300;
 /** The day loop on ready place weather takes at least so many times as long as the engine for the same first days. */
-export const leastNaiveFactor = 1.5;
+export const leastNaiveFactor = 1;
 /** The same of the day loop from outdoor weather against the engine's whole answers. */
 export const leastOutdoorFactor = 10;
