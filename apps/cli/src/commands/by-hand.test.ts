@@ -43,6 +43,7 @@ test('a place that cannot be written is told before the work begins, and nothing
     ['plan', join(place, 'no-garden'), '--out', join(place, 'file', 'below')],
     ['sheet', join(place, 'no-garden'), '--out', missing],
     ['sheet', join(place, 'no-garden'), '--out', place],
+    ['seeds', join(place, 'no-garden'), '--out', place],
   ]) {
     const { code, said } = await run(...argv);
     expect(code).toBe(1);

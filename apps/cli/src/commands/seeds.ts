@@ -1,7 +1,7 @@
 import type { Day } from '@twelvemonth/basis';
 import { printSeeds, renderHtml, renderText, seedCsv, seedSheetOf } from '@twelvemonth/workflows';
 import { type Command, Option } from 'commander';
-import { writeWholeFile } from '../run/files.ts';
+import { checkFileCanBeWritten, writeWholeFile } from '../run/files.ts';
 import { dayOption } from '../run/option-values.ts';
 import { planToPrint } from '../run/plan-for-sheets.ts';
 import type { Terminal } from '../run/terminal.ts';
@@ -17,6 +17,7 @@ interface SeedFlags {
 }
 
 async function runSeeds(file: string, flags: SeedFlags, terminal: Terminal): Promise<void> {
+  if (flags.out !== undefined) checkFileCanBeWritten(flags.out);
   const { report, seeds, today } = await planToPrint(file, flags, terminal);
   const sheet = seedSheetOf(report, seeds, today);
   const printable = printSeeds(sheet, sheetWords);
