@@ -15,6 +15,7 @@ import {
   type Member,
   makePlaceClock,
   NEVER,
+  offsetSpreadC,
   type PlaceClock,
   placeWeather,
   referenceDayCDays,
@@ -69,7 +70,7 @@ export function coverOffsetC(
 ): number {
   const { cover } = context.exposures.get(exposureKey)!;
   const normal = streamFor(seed, `${context.purpose}/offset/${cover.id}`, member.index).normal();
-  return normal * (cover.material === 'open' ? 0.2 : 0.5);
+  return normal * offsetSpreadC(cover.material);
 }
 
 function stepThroughBed(clock: PlaceClock, kind: CropType, life: Life) {

@@ -6,10 +6,11 @@ import { type Day, dayOfYear, streamFor } from '@twelvemonth/basis';
 import type { ClimateSource, DailyWeather, MemberPurpose, Site } from '../climate/climate.ts';
 import { dayLengthHours, weatherMembers } from '../climate/index.ts';
 import type { CropType } from '../crops/crop-type.ts';
+import { coversTable } from '../generated/covers.ts';
 import { blightSpellDays, type HazardYears } from '../growth/hazard-loss.ts';
 import { makePlaceClock, type PlaceClock } from '../growth/place-clock.ts';
 import { placeWeather } from '../places/index.ts';
-import type { Exposure } from '../places/place.ts';
+import type { CoverMaterial, Exposure } from '../places/place.ts';
 
 export interface Member {
   readonly index: number;
@@ -43,9 +44,10 @@ export interface ContextRequest {
   readonly dayCount: number;
 }
 
-/** Spread of the unknown temperature offset of a cover (judged 0.5, 0.2–1.0) and of open ground (0.2), °C. */
-const coverOffsetSpreadC = 0.5;
-const openOffsetSpreadC = 0.2;
+/** Spread of what nobody knows of a place's own temperature, °C: less in the open than under a cover. */
+export function offsetSpreadC(material: CoverMaterial): number {
+  return coversTable.offset[material === 'open' ? 'open-sd-c' : 'cover-sd-c'];
+}
 
 function makeMember(request: ContextRequest, outdoor: DailyWeather, index: number): Member {
   const { seed, purpose, site, exposures } = request;
@@ -77,7 +79,7 @@ function makeMember(request: ContextRequest, outdoor: DailyWeather, index: numbe
         const exposure = exposures.get(key);
         if (exposure === undefined) throw new Error(`broken invariant: no exposure ${key}`);
         const z = streamFor(seed, `${purpose}/offset/${exposure.cover.id}`, index).normal();
-        const offsetC = z * (exposure.cover.material === 'open' ? openOffsetSpreadC : coverOffsetSpreadC);
+        const offsetC = z * offsetSpreadC(exposure.cover.material);
         clock = makePlaceClock(placeWeather(site, outdoor, exposure, offsetC));
         clocks.set(key, clock);
       }

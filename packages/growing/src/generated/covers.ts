@@ -172,4 +172,36 @@ export const coversTable = Object.freeze({
     'held-growth-share': 0.5,
     'held-size-limit': 1.6,
   }),
+  'offset': numbers({
+    'open-sd-c': 0.2,
+    'cover-sd-c': 0.5,
+  }),
+  'keeping-dry': numbers({
+    'life-weeks': 20,
+    'loss-per-week-share': 0.02,
+  }),
+  'keeping-cool-damp': numbers({
+    'life-weeks': 12,
+    'loss-per-week-share': 0.02,
+  }),
+  'keeping-frost-free': numbers({
+    'life-weeks': 12,
+    'loss-per-week-share': 0.02,
+  }),
+  'keeping-sand': numbers({
+    'life-weeks': 18,
+    'loss-per-week-share': 0.01,
+  }),
+  'keeping-fridge': numbers({
+    'life-weeks': 2,
+    'loss-per-week-share': 0.05,
+  }),
+  'keeping-freezer': numbers({
+    'life-weeks': 43,
+    'loss-per-week-share': 0,
+  }),
+  'keeping-jar': numbers({
+    'life-weeks': 52,
+    'loss-per-week-share': 0,
+  }),
 });

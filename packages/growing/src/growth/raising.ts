@@ -18,6 +18,8 @@ const {
   'held-size-limit': heldSizeLimit,
 } = coversTable.raising;
 
+export { hardeningDays };
+
 export interface Raised {
   readonly startDay: Day;
   readonly emergenceDay: Day;

@@ -4,7 +4,14 @@
  * for its ground, against the best week of the same kind in the same ground, is left out.
  */
 import { type Day, dayOfYear, mondayOf, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
-import { type CropType, NEVER, runSowing, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
+import {
+  type CropType,
+  hardeningDays,
+  NEVER,
+  runSowing,
+  type SowingPlan,
+  type SowingRun,
+} from '@twelvemonth/growing';
 import type { BenchUse, Candidate, GroundClass, PlanningProblem } from '../problem.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { withoutDominated } from './dominance.ts';
@@ -21,7 +28,7 @@ const heldInPotsWeeks = 4;
 /** Crops that hold their ground longer than this may also be cleared so much earlier. */
 const longCropDays = 112;
 const earlierClearWeeks = 8;
-const hardeningWeeks = 2;
+const hardeningWeeks = Math.ceil(hardeningDays / 7);
 const nearlyAllShare = 0.96;
 /** Sowing weeks go on this long: what is begun later feeds nobody within the horizon. */
 const lastSowingBeforeEndWeeks = 8;

@@ -1,8 +1,7 @@
 /** Names in a garden file that the catalogue does not have. */
 import type { Issue } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
-import { allKinds, allRoles, kindIds, stationIds } from '@twelvemonth/growing';
-import { isStore } from '../problem/stock.ts';
+import { allKinds, allRoles, isStore, kindIds, stationIds } from '@twelvemonth/growing';
 import { workflowIssue } from '../workflow-issue-codes.ts';
 import { nearestName } from './nearest-name.ts';
 

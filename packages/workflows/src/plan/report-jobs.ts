@@ -1,7 +1,6 @@
 import { dayFromIso, isoFromDay } from '@twelvemonth/basis';
+import { hardeningDays } from '@twelvemonth/growing';
 import type { ReportJob, ReportSowing } from '../report/plan-report.ts';
-
-const hardeningDays = 10;
 
 /** The other work that sowings bring: hardening off, planting out, potting on, kit on and off, lifting, clearing. */
 export function reportJobs(sowings: readonly ReportSowing[], fromDay: number): ReportJob[] {

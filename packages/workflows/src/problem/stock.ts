@@ -1,25 +1,18 @@
 import { type Day, weekOfDay } from '@twelvemonth/basis';
 import type { Garden, StockEntry } from '@twelvemonth/garden';
-import { type KeepingRule, kindById, type Lot, type StoreId, servingGOf } from '@twelvemonth/growing';
-
-/** Where the tables have no rule for a kind in a store. Judged: household practice. */
-const usualKeeping: Readonly<Record<StoreId, { lifeWeeks: number; lossPerWeekShare: number }>> = {
-  dry: { lifeWeeks: 20, lossPerWeekShare: 0.02 },
-  'cool-damp': { lifeWeeks: 12, lossPerWeekShare: 0.02 },
-  'frost-free': { lifeWeeks: 12, lossPerWeekShare: 0.02 },
-  sand: { lifeWeeks: 18, lossPerWeekShare: 0.01 },
-  fridge: { lifeWeeks: 2, lossPerWeekShare: 0.05 },
-  freezer: { lifeWeeks: 43, lossPerWeekShare: 0 },
-  jar: { lifeWeeks: 52, lossPerWeekShare: 0 },
-};
+import {
+  isStore,
+  type KeepingRule,
+  kindById,
+  type Lot,
+  type StoreId,
+  servingGOf,
+  usualKeeping,
+} from '@twelvemonth/growing';
 
 function keepingOf(kindId: string, store: StoreId): { lifeWeeks: number; lossPerWeekShare: number } {
   const rules: KeepingRule[] = kindById(kindId)?.harvests.flatMap((h) => [...h.stores]) ?? [];
-  return rules.find((rule) => rule.store === store) ?? usualKeeping[store];
-}
-
-export function isStore(store: string): store is StoreId {
-  return store in usualKeeping;
+  return rules.find((rule) => rule.store === store) ?? usualKeeping(store);
 }
 
 function lotOf(entry: StockEntry, fromDay: Day): Lot | null {
