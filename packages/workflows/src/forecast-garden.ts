@@ -4,8 +4,6 @@ import type { Garden } from '@twelvemonth/garden';
 import {
   type CropType,
   type DailyWeather,
-  kindById,
-  kindIds,
   runSowing,
   type SowingPlan,
   weatherYearsIn,
@@ -16,6 +14,7 @@ import { routeStages } from './forecast/route-stages.ts';
 import { sumUpRuns } from './forecast/sum-up-runs.ts';
 import { threeNumbers } from './forecast/three-numbers.ts';
 import { nearestName } from './issues/nearest-name.ts';
+import { kindIdsOf, kindOf } from './kinds/garden-kinds.ts';
 import { contextOf, protectionOf } from './problem/build-problem.ts';
 import { exposureKey, exposureOf } from './problem/exposures.ts';
 import { benchesOf, groundOf } from './problem/ground.ts';
@@ -82,12 +81,12 @@ function groundM2Of(kind: CropType, { ground }: GrowingPlace, plantsCount: numbe
   return Math.ceil(plantsCount / perTub) * ground.stripM2;
 }
 
-function wrongRequest(request: ForecastRequest, daily: DailyWeather | null): Issue[] {
+function wrongRequest(garden: Garden, request: ForecastRequest, daily: DailyWeather | null): Issue[] {
   const issues: Issue[] = [];
   const { count, sowDay } = request;
-  const kind = kindById(request.kind);
+  const kind = kindOf(garden, request.kind);
   if (kind === undefined) {
-    const nearest = nearestName(request.kind, kindIds);
+    const nearest = nearestName(request.kind, kindIdsOf(garden));
     issues.push(workflowIssue('kind-unknown', 'kind', { kind: request.kind, nearest }));
   } else if (kind.perennial) issues.push(workflowIssue('stands-for-years', 'kind', { kind: kind.name }));
   if (count !== null && !(count > 0 && Number.isFinite(count)))
@@ -109,8 +108,8 @@ export function forecastGarden(
   request: ForecastRequest,
   daily: DailyWeather | null,
 ): ForecastAnswer {
-  const wrong = wrongRequest(request, daily);
-  const kind = kindById(request.kind);
+  const wrong = wrongRequest(garden, request, daily);
+  const kind = kindOf(garden, request.kind);
   if (kind === undefined || wrong.length > 0) return { report: null, issues: wrong };
   const benches = benchesOf(garden);
   const where = choosePlace(garden, kind, groundOf(garden, benches), request.place);

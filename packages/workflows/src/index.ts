@@ -2,6 +2,7 @@ export * from './climate-garden.ts';
 export * from './forecast-garden.ts';
 export * from './garden-issues.ts';
 export { nearestName } from './issues/nearest-name.ts';
+export * from './kinds/garden-kinds.ts';
 export * from './plan-garden.ts';
 export * from './ports.ts';
 export type * from './report/forecast-report.ts';

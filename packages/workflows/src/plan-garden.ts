@@ -227,7 +227,7 @@ export async function planGarden(
               by: remedy.byDay === null ? null : isoFromDay(remedy.byDay),
             },
     })),
-    stock: reportStock(problem, eaten),
+    stock: reportStock(garden, problem, eaten),
     jobs: reportJobs(reported, options.fromDay),
     proof: { ...proof, seconds: Math.round(ports.elapsedSeconds() * 10) / 10 },
     issues,

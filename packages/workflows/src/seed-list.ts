@@ -1,6 +1,6 @@
 import { civilFromDay, dayFromIso, invariant, isoFromDay } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
-import { kindById } from '@twelvemonth/growing';
+import { kindOf } from './kinds/garden-kinds.ts';
 import type { SeedListLine } from './report/forecast-report.ts';
 import type { PlanReport } from './report/plan-report.ts';
 
@@ -35,7 +35,7 @@ export function seedListOf(report: PlanReport, garden: Garden): SeedListLine[] {
   const fromDay = dayFromIso(report.from);
   invariant(fromDay !== null, 'a report begins on a day', { from: report.from });
   return [...needs].flatMap(([id, need]): SeedListLine[] => {
-    const kind = kindById(id);
+    const kind = kindOf(garden, id);
     const firstDay = dayFromIso(need.first);
     if (kind === undefined || firstDay === null) return [];
     const inTinCount = inTin(garden, id, civilFromDay(firstDay).year, kind.seedLifeYears);

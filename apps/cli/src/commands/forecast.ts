@@ -28,9 +28,9 @@ const optionOf = (where: string): string =>
   ['kind', 'sow', 'route', 'place', 'count'].includes(where) ? `--${where}` : where;
 
 async function runForecast(file: string, flags: ForecastFlags, terminal: Terminal): Promise<void> {
-  const { kindById } = await import('@twelvemonth/growing');
-  if (kindById(flags.kind) === undefined) throw unknownKind(flags.kind);
   const sound = await soundGarden(file, null, terminal);
+  const kindOf = await workflowFunction('kindOf');
+  if (kindOf(sound.garden, flags.kind) === undefined) throw unknownKind(flags.kind);
   const forecastGarden = await workflowFunction('forecastGarden');
   const request = {
     kind: flags.kind,

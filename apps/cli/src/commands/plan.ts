@@ -49,8 +49,8 @@ async function runPlan(file: string, flags: PlanFlags, terminal: Terminal): Prom
   if (flags.json === true) terminal.out(`${JSON.stringify(report, null, 2)}\n`);
   else {
     const { planText } = await import('./plan-text.ts');
-    const { kindById } = await import('@twelvemonth/growing');
-    terminal.out(planText(report, seeds, sound.fromDay, (kind) => kindById(kind)?.name ?? kind));
+    const kindOf = await workflowFunction('kindOf');
+    terminal.out(planText(report, seeds, sound.fromDay, (kind) => kindOf(sound.garden, kind)?.name ?? kind));
   }
   sayWarnings(sound.warningsCount, file, terminal);
 }

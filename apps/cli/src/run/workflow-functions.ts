@@ -4,7 +4,14 @@ import { CliFailure } from './cli-failure.ts';
 /** What the command line asks of the workflows. */
 export type WorkflowFunctions = Pick<
   typeof workflows,
-  'planGarden' | 'forecastGarden' | 'climateOfGarden' | 'seedListOf' | 'issuesOfGarden'
+  | 'planGarden'
+  | 'forecastGarden'
+  | 'climateOfGarden'
+  | 'seedListOf'
+  | 'issuesOfGarden'
+  | 'kindOf'
+  | 'kindsOf'
+  | 'ownRowsOf'
 >;
 
 /** Loaded when needed: help and usage errors do not wait for the engine. */

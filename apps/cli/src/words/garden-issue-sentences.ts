@@ -192,6 +192,11 @@ export const gardenIssueSentences: Readonly<Record<GardenIssueCode, SentenceOf>>
       'Correct the counts, or give groundM2 for the crops that stand closer.',
     ),
   'place-taken': (d) => say(`"${d.place}" is taken by ${d.takenBy}.`, 'Move the crop, or take takenBy out.'),
+  'packet-time-twice': (d) =>
+    say(
+      `It says both ${d.days} days and ${d.weeks} weeks to the harvest.`,
+      'Keep the one that stands on the packet.',
+    ),
   'wish-unclear': (d) =>
     say(
       d.found === ''

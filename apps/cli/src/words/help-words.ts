@@ -70,6 +70,7 @@ export const optionHelp = {
   outDir: 'write plan, sheets, list of seeds, calendar and picture into this folder',
   json: 'print JSON and nothing else',
   progress: 'show progress even when the output is not a terminal',
+  ownKindsOf: 'with the own kinds of this garden file',
   kind: 'kind to sow (see: twelvemonth kinds)',
   sow: 'day of sowing or planting, as 2027-03-20',
   route: 'how it is raised (default: the usual way): stages as mat,sill,frame,bed, or one of',

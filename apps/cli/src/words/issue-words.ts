@@ -2,11 +2,13 @@ import type { Issue } from '@twelvemonth/basis';
 import { gardenIssueSentences, type IssueSentence, type SentenceOf } from './garden-issue-sentences.ts';
 import { plainCode } from './garden-words.ts';
 import { dailyIssueSentences, workflowIssueSentences } from './other-issue-sentences.ts';
+import { ownKindSentences } from './own-kind-sentences.ts';
 
 const sentences: Readonly<Record<string, SentenceOf>> = {
   ...workflowIssueSentences,
   ...dailyIssueSentences,
   ...gardenIssueSentences,
+  ...ownKindSentences,
 };
 
 export const hasSentence = (code: string): boolean => Object.hasOwn(sentences, code);

@@ -5,7 +5,7 @@ import type { WrittenGarden } from './schema.ts';
 
 /** What can be known about a garden without a catalogue: ids, what refers to what, declared ground. */
 function checkIdsOnce(written: WrittenGarden, report: Report): void {
-  for (const list of ['covers', 'places', 'standing', 'stock', 'wishes'] as const) {
+  for (const list of ['covers', 'places', 'standing', 'stock', 'ownKinds', 'wishes'] as const) {
     const first = new Map<string, number>();
     written[list].forEach(({ id }, index) => {
       if (id === undefined) return;

@@ -54,6 +54,7 @@ export const gardenIssueCodes = {
   'no-places': { severity: 'warning', detail: [] },
   'bed-over-full': { severity: 'warning', detail: ['place', 'groundM2', 'placeM2'] },
   'place-taken': { severity: 'warning', detail: ['place', 'takenBy'] },
+  'packet-time-twice': { severity: 'error', detail: ['days', 'weeks'] },
   'wish-unclear': { severity: 'error', detail: ['kind', 'found'] },
   'wishes-disagree': { severity: 'warning', detail: ['kind', 'least', 'most'] },
 } as const satisfies Readonly<

@@ -5,7 +5,15 @@ import { checkGarden } from './check-garden.ts';
 import { type Report, shown } from './issue-codes.ts';
 import { issueList } from './issue-list.ts';
 import { valueWithKnownKeys } from './known-keys.ts';
-import { readCovers, readPlaces, readSeeds, readStanding, readStock, readWishes } from './read-growing.ts';
+import {
+  readCovers,
+  readOwnKinds,
+  readPlaces,
+  readSeeds,
+  readStanding,
+  readStock,
+  readWishes,
+} from './read-growing.ts';
 import { readHousehold } from './read-household.ts';
 import { readSite } from './read-site.ts';
 import { type ReadText, readText } from './read-text.ts';
@@ -73,6 +81,7 @@ function gardenOf(written: WrittenGarden, today: Day, report: Report): Garden | 
   const standing = readStanding(written, reading);
   const stock = readStock(written, reading);
   const seeds = readSeeds(written, reading);
+  const ownKinds = readOwnKinds(written, reading);
   const wishes = readWishes(written, reading);
   checkGarden(written, places, standing, report);
   if (site === null) return null;
@@ -88,6 +97,7 @@ function gardenOf(written: WrittenGarden, today: Day, report: Report): Garden | 
     standing,
     stock,
     seeds,
+    ownKinds,
     wishes,
     planFrom,
     hoursPerWeek: written.hoursPerWeek,

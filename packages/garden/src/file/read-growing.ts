@@ -2,6 +2,7 @@ import { isoFromDay } from '@twelvemonth/basis';
 import type {
   GardenCover,
   GardenPlace,
+  OwnKindEntry,
   SeedEntry,
   StandingSowing,
   StockEntry,
@@ -74,6 +75,18 @@ export const readSeeds = (written: WrittenGarden, reading: Reading): readonly Se
     seedsCount: Math.round(plantsOf(reading, seeds, ['seeds', index, 'seeds']).middle),
     packedYear: packed,
   }));
+
+export function readOwnKinds(written: WrittenGarden, reading: Reading): readonly OwnKindEntry[] {
+  return written.ownKinds.map(({ daysToHarvest, weeksToHarvest, ...own }, index) => {
+    if (daysToHarvest !== null && weeksToHarvest !== null)
+      reading.report('packet-time-twice', ['ownKinds', index], {
+        days: daysToHarvest,
+        weeks: weeksToHarvest,
+      });
+    const packetDays = daysToHarvest ?? (weeksToHarvest === null ? null : weeksToHarvest * 7);
+    return { ...own, packetDays };
+  });
+}
 
 type WrittenWish = WrittenGarden['wishes'][number];
 

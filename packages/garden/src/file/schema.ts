@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { writtenCover, writtenKit, writtenPlace, writtenSite, writtenStore } from './schema-ground.ts';
 import { writtenHousehold } from './schema-household.ts';
-import { count, noteText, slug, vagueCount, vagueDay, vagueWeight } from './schema-parts.ts';
+import { count, line, noteText, slug, vagueCount, vagueDay, vagueWeight } from './schema-parts.ts';
 
 /** The garden file as people write it. What its texts mean (vague dates, amounts) is read in the read-* files. */
 export const writtenStanding = z.strictObject({
@@ -54,6 +54,35 @@ export const writtenWish = z.strictObject({
 });
 export type WrittenWish = z.input<typeof writtenWish>;
 
+const changedNumber = z.number();
+const changedValue = z.union([
+  changedNumber,
+  z.string().max(200, 'text-too-long'),
+  z.strictObject({ value: changedNumber, low: changedNumber, high: changedNumber }),
+]);
+
+export const writtenOwnKind = z.strictObject({
+  id: slug,
+  like: slug.describe('The kind of the catalogue that it behaves like.'),
+  name: line,
+  daysToHarvest: z
+    .number()
+    .positive()
+    .max(1000)
+    .nullable()
+    .default(null)
+    .describe('Days to the first harvest, as on the packet.'),
+  weeksToHarvest: z.number().positive().max(150).nullable().default(null).describe('The same in weeks.'),
+  countedFrom: z.enum(['sowing', 'planting']).default('sowing'),
+  inRowCm: z.number().positive().max(300).nullable().default(null).describe('Between plants in the row.'),
+  rowCm: z.number().positive().max(400).nullable().default(null).describe('Between rows.'),
+  changes: z
+    .record(z.string().max(120), changedValue)
+    .default({})
+    .describe("Further values by the tables' names, see `twelvemonth kinds ID`."),
+  note: noteText,
+});
+
 export const writtenGarden = z.strictObject({
   $schema: z.string().optional(),
   schemaVersion: z.literal(1).default(1),
@@ -73,6 +102,7 @@ export const writtenGarden = z.strictObject({
   standing: z.array(writtenStanding).max(2000).default([]),
   stock: z.array(writtenStock).max(2000).default([]),
   seeds: z.array(writtenSeed).max(2000).default([]),
+  ownKinds: z.array(writtenOwnKind).max(500).default([]),
   wishes: z.array(writtenWish).max(2000).default([]),
 });
 export type WrittenGarden = z.output<typeof writtenGarden>;

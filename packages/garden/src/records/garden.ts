@@ -161,6 +161,24 @@ export interface SeedEntry {
   readonly packedYear: number | null;
 }
 
+/** A kind that the household described itself, mostly from a seed packet: like another one, but. */
+export interface OwnKindEntry {
+  readonly id: string;
+  /** Kind of the catalogue that it behaves like. */
+  readonly like: string;
+  readonly name: string;
+  /** Days to the first harvest as printed; null: as the parent. */
+  readonly packetDays: number | null;
+  readonly countedFrom: 'sowing' | 'planting';
+  readonly inRowCm: number | null;
+  readonly rowCm: number | null;
+  /** Further values by the tables' parameter names. */
+  readonly changes: Readonly<
+    Record<string, number | string | { readonly value: number; readonly low: number; readonly high: number }>
+  >;
+  readonly note: string;
+}
+
 export type Wish =
   | { readonly wish: 'forbid'; readonly kind: string }
   | { readonly wish: 'at-least'; readonly kind: string; readonly plantsCount: number }
@@ -194,6 +212,7 @@ export interface Garden {
   readonly standing: readonly StandingSowing[];
   readonly stock: readonly StockEntry[];
   readonly seeds: readonly SeedEntry[];
+  readonly ownKinds: readonly OwnKindEntry[];
   readonly wishes: readonly Wish[];
   readonly planFrom: Day | null;
   /** Hours a week that people have for the garden; null: not limited. */

@@ -4,5 +4,7 @@ export type * from './crop-type.ts';
 export * from './families.ts';
 export * from './hazards.ts';
 export * from './own-kind.ts';
+export * from './own-kind-issue-codes.ts';
+export * from './packet-kind.ts';
 export * from './roles.ts';
 export type { SourceEntry } from './table-types.ts';

@@ -1,14 +1,7 @@
 /** Sowings that the household has fixed, against the ground that is free for them by then. */
 import { type Day, type Issue, isoFromDay, mondayOf } from '@twelvemonth/basis';
 import type { Garden, Wish } from '@twelvemonth/garden';
-import {
-  type CropType,
-  type ForecastContext,
-  kindById,
-  NEVER,
-  runSowing,
-  type StoreId,
-} from '@twelvemonth/growing';
+import { type CropType, type ForecastContext, NEVER, runSowing, type StoreId } from '@twelvemonth/growing';
 import { type Bench, type GroundClass, plantsPerStrip, type StandingCrop } from '@twelvemonth/planning';
 import {
   diseaseAgainst,
@@ -19,6 +12,7 @@ import {
 } from '../forecast/choose-place.ts';
 import { chooseRoute } from '../forecast/choose-route.ts';
 import { middleDay } from '../forecast/route-stages.ts';
+import { kindOf } from '../kinds/garden-kinds.ts';
 import { buildProblem, contextOf, protectionOf } from '../problem/build-problem.ts';
 import { exposureKey, exposureOf } from '../problem/exposures.ts';
 import { storesOf } from '../problem/stock.ts';
@@ -133,7 +127,7 @@ export function firmIssues(
 ): Issue[] {
   const sowings = garden.wishes.flatMap((wish): FirmSowing[] => {
     if (wish.wish !== 'firm') return [];
-    const kind = kindById(wish.kind);
+    const kind = kindOf(garden, wish.kind);
     const place = garden.places.find((each) => each.id === wish.place);
     const own = place === undefined ? undefined : groundOfPlace(ground, place);
     if (kind === undefined || place === undefined || own === undefined) return [];

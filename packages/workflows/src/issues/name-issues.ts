@@ -1,15 +1,17 @@
 /** Names in a garden file that the catalogue does not have. */
 import type { Issue } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
-import { allKinds, allRoles, isStore, kindIds, stationIds } from '@twelvemonth/growing';
+import { allRoles, isStore, stationIds } from '@twelvemonth/growing';
+import { kindIdsOf, kindsOf } from '../kinds/garden-kinds.ts';
 import { workflowIssue } from '../workflow-issue-codes.ts';
 import { nearestName } from './nearest-name.ts';
 
 const storeIds = ['dry', 'cool-damp', 'frost-free', 'sand', 'fridge', 'freezer', 'jar'];
 
 function kindIssues(garden: Garden): Issue[] {
+  const kindIds = kindIdsOf(garden);
   const known = new Set(kindIds);
-  const crops = new Set(allKinds().map((kind) => kind.crop));
+  const crops = new Set(kindsOf(garden).map((kind) => kind.crop));
   const unknown = (kind: string, where: string): Issue[] =>
     known.has(kind)
       ? []

@@ -1,9 +1,10 @@
 /** What stands against the ground that it stands on. */
 import { type Day, type Issue, isoFromDay } from '@twelvemonth/basis';
 import { type Garden, type GardenPlace, gardenIssue, type StandingSowing } from '@twelvemonth/garden';
-import { type CropType, kindById } from '@twelvemonth/growing';
+import type { CropType } from '@twelvemonth/growing';
 import type { Bench, GroundClass } from '@twelvemonth/planning';
 import { diseaseAgainst, groundOfPlace, growsInText } from '../forecast/choose-place.ts';
+import { kindOf } from '../kinds/garden-kinds.ts';
 import { workflowIssue } from '../workflow-issue-codes.ts';
 
 /** Plants may stand this much closer than usual before it is a slip. */
@@ -107,7 +108,7 @@ export function standingIssues(
   fromDay: Day,
 ): Issue[] {
   const all = garden.standing.flatMap((standing, index): Known[] => {
-    const kind = kindById(standing.kind);
+    const kind = kindOf(garden, standing.kind);
     const onBench = benches.some((bench) => bench.place === standing.place);
     const home = onBench && standing.plantInto !== null ? standing.plantInto : standing.place;
     const place = garden.places.find((each) => each.id === home);

@@ -1,6 +1,7 @@
 import type { Day, Issue } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
-import { kindById, type Lot, roleById } from '@twelvemonth/growing';
+import { type Lot, roleById } from '@twelvemonth/growing';
+import { kindOf } from '../kinds/garden-kinds.ts';
 import { eatersOf } from '../problem/appetite.ts';
 import { stockLots } from '../problem/stock.ts';
 import { workflowIssue } from '../workflow-issue-codes.ts';
@@ -24,7 +25,7 @@ export function stockIssues(garden: Garden, fromDay: Day): Issue[] {
     if (lot.servings <= farOver * usual) return [];
     const kg = entry.amountG.middle / 1000;
     const detail = {
-      kind: kindById(entry.kind)?.name ?? entry.kind,
+      kind: kindOf(garden, entry.kind)?.name ?? entry.kind,
       kg: Math.round(kg),
       usualKg: Math.max(1, Math.round((kg * usual) / lot.servings)),
     };

@@ -1,7 +1,9 @@
 import { isoOfWeek } from '@twelvemonth/basis';
-import { type Eaten, kindById, type Lot, NEVER, servingGOf } from '@twelvemonth/growing';
+import type { Garden } from '@twelvemonth/garden';
+import { type Eaten, type Lot, NEVER, servingGOf } from '@twelvemonth/growing';
 import { type PlanningProblem, roleWeekView } from '@twelvemonth/planning';
 import { dayBandOf } from '../forecast/day-band.ts';
+import { kindOf } from '../kinds/garden-kinds.ts';
 import type { ReportStock, ReportWeek } from '../report/plan-report.ts';
 
 export function reportWeeks(problem: PlanningProblem, eaten: readonly Eaten[]): ReportWeek[] {
@@ -24,9 +26,13 @@ function runsOutDays(problem: PlanningProblem, lot: Lot, eaten: readonly Eaten[]
   });
 }
 
-export function reportStock(problem: PlanningProblem, eaten: readonly Eaten[]): ReportStock[] {
+export function reportStock(
+  garden: Garden,
+  problem: PlanningProblem,
+  eaten: readonly Eaten[],
+): ReportStock[] {
   return problem.stock.map((lot) => {
-    const kind = kindById(lot.kind);
+    const kind = kindOf(garden, lot.kind);
     const prepared = lot.store === 'freezer' || lot.store === 'jar';
     const edible = prepared ? 1 : (kind?.harvests.find((h) => h.role === lot.role)?.edibleShare ?? 1);
     return {

@@ -1,8 +1,8 @@
 import { type Day, weekOfDay } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
 import {
-  allKinds,
   allRoles,
+  type CropType,
   type DailyWeather,
   type ForecastContext,
   forecastContext,
@@ -10,6 +10,7 @@ import {
   type SowingPlan,
 } from '@twelvemonth/growing';
 import type { PlanningProblem, PlantLimit } from '@twelvemonth/planning';
+import { kindsOf } from '../kinds/garden-kinds.ts';
 import { appetiteOf } from './appetite.ts';
 import { climateSourceOf, siteOf } from './climate-source.ts';
 import { exposuresOf } from './exposures.ts';
@@ -75,10 +76,10 @@ function limitsOf(garden: Garden, weeks: number): PlantLimit[] {
   return [...limits.values()].map((l) => ({ ...l, leastPlants: Math.min(l.leastPlants, l.mostPlants) }));
 }
 
-export function kindsOnOffer(garden: Garden): ReturnType<typeof allKinds> {
+export function kindsOnOffer(garden: Garden): readonly CropType[] {
   const not = new Set(garden.household.dislikes);
   for (const wish of garden.wishes) if (wish.wish === 'forbid') not.add(wish.kind);
-  return allKinds().filter((kind) => !not.has(kind.id) && !not.has(kind.crop));
+  return kindsOf(garden).filter((kind) => !not.has(kind.id) && !not.has(kind.crop));
 }
 
 export function buildProblem(garden: Garden, context: ForecastContext, size: ContextSize): PlanningProblem {

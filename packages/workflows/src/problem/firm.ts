@@ -1,8 +1,9 @@
 /** Sowings that people have promised themselves: kept as written, on a route that this household has. */
 import { weekOfDay } from '@twelvemonth/basis';
 import type { Wish } from '@twelvemonth/garden';
-import { kindById, type RouteId, type SowingPlan } from '@twelvemonth/growing';
+import type { RouteId, SowingPlan } from '@twelvemonth/growing';
 import { canGrowIn, plantsPerStrip, routeChoice, type StandingCrop } from '@twelvemonth/planning';
+import { kindOf } from '../kinds/garden-kinds.ts';
 import { exposureKey, exposureOf } from './exposures.ts';
 import { classOf, naturalEnd, type StandingInput } from './standing.ts';
 
@@ -10,7 +11,7 @@ type Firm = Extract<Wish, { wish: 'firm' }>;
 
 function firmCrop(input: StandingInput, firm: Firm): StandingCrop | null {
   const { garden, context, ground, benches, stores, fromDay } = input;
-  const kind = kindById(firm.kind);
+  const kind = kindOf(garden, firm.kind);
   const home = garden.places.find((place) => place.id === firm.place);
   if (kind === undefined || home === undefined) return null;
   const index = classOf(ground, home);

@@ -4,7 +4,6 @@ import type { Garden, GardenPlace, StandingSowing } from '@twelvemonth/garden';
 import {
   type CropType,
   type ForecastContext,
-  kindById,
   NEVER,
   plantsPerM2,
   type RaisingStage,
@@ -13,6 +12,7 @@ import {
   type StoreId,
 } from '@twelvemonth/growing';
 import type { Bench, GroundClass, StandingCrop } from '@twelvemonth/planning';
+import { kindOf } from '../kinds/garden-kinds.ts';
 import { exposureKey, exposureOf } from './exposures.ts';
 import { stripsOf } from './ground.ts';
 
@@ -127,7 +127,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
   const { garden, context, ground, benches, stores, fromDay } = input;
   const taken = ground.map(() => 0);
   return garden.standing.flatMap((standing) => {
-    const kind = kindById(standing.kind);
+    const kind = kindOf(garden, standing.kind);
     const here = garden.places.find((p) => p.id === standing.place);
     const onBench = benches.find((b) => b.place === standing.place);
     const home =

@@ -1,26 +1,27 @@
 import { type Day, weekOfDay } from '@twelvemonth/basis';
 import type { Garden, StockEntry } from '@twelvemonth/garden';
 import {
+  type CropType,
   isStore,
   type KeepingRule,
-  kindById,
   type Lot,
   type StoreId,
   servingGOf,
   usualKeeping,
 } from '@twelvemonth/growing';
+import { kindOf } from '../kinds/garden-kinds.ts';
 
-function keepingOf(kindId: string, store: StoreId): { lifeWeeks: number; lossPerWeekShare: number } {
-  const rules: KeepingRule[] = kindById(kindId)?.harvests.flatMap((h) => [...h.stores]) ?? [];
+function keepingOf(kind: CropType, store: StoreId): { lifeWeeks: number; lossPerWeekShare: number } {
+  const rules: KeepingRule[] = kind.harvests.flatMap((h) => [...h.stores]);
   return rules.find((rule) => rule.store === store) ?? usualKeeping(store);
 }
 
-function lotOf(entry: StockEntry, fromDay: Day): Lot | null {
-  const kind = kindById(entry.kind);
+function lotOf(garden: Garden, entry: StockEntry, fromDay: Day): Lot | null {
+  const kind = kindOf(garden, entry.kind);
   const harvest =
     kind?.harvests.find((h) => h.stores.some((s) => s.store === entry.store)) ?? kind?.harvests.at(-1);
   if (kind === undefined || harvest === undefined || !isStore(entry.store)) return null;
-  const keeping = keepingOf(kind.id, entry.store);
+  const keeping = keepingOf(kind, entry.store);
   const since = entry.since === null ? fromDay : Math.round((entry.since.fromDay + entry.since.toDay) / 2);
   const prepared = entry.store === 'freezer' || entry.store === 'jar';
   return {
@@ -38,7 +39,7 @@ function lotOf(entry: StockEntry, fromDay: Day): Lot | null {
 }
 
 export function stockLots(garden: Garden, fromDay: Day): Lot[] {
-  return garden.stock.flatMap((entry) => lotOf(entry, fromDay) ?? []);
+  return garden.stock.flatMap((entry) => lotOf(garden, entry, fromDay) ?? []);
 }
 
 export function storesOf(garden: Garden): Set<StoreId> {
