@@ -25,6 +25,7 @@ export function kindsLines(kinds: readonly CropType[], roleNames: ReadonlyMap<st
 const basisWords: Readonly<Record<string, string>> = {
   judged: 'judged: no source found',
   practice: 'practice',
+  own: 'your own figure',
   memory: 'from a recollection of the literature',
 };
 

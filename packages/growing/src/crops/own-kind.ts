@@ -32,7 +32,7 @@ function ownRow(id: string, parameter: string, change: ChangedValue, parent: Tab
   const wasValue = Number(parent?.value);
   const stretch = wasValue > 0 ? Number(value) / wasValue : 1;
   const stretched = (bound: string | undefined): string =>
-    bound === undefined || bound === '' ? '' : String(Number(bound) * stretch);
+    bound === undefined || bound === '' ? '' : String(Number((Number(bound) * stretch).toPrecision(4)));
   return {
     subject: `kind:${id}`,
     parameter,
@@ -42,7 +42,7 @@ function ownRow(id: string, parameter: string, change: ChangedValue, parent: Tab
     unit: parent?.unit ?? specFor(tables.parameters.kind, parameter)?.spec.unit ?? '',
     source: '',
     locator: '',
-    basis: 'practice',
+    basis: 'own',
     validFor: '',
     note: `changed from ${parent?.subject ?? 'nothing'}`,
   };
