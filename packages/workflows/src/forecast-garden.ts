@@ -1,9 +1,10 @@
 /** What one sowing would give in this garden: days, shares and servings over all members. */
-import { civilFromDay, dayOfYear, type Issue, isoFromDay } from '@twelvemonth/basis';
+import { civilFromDay, type Issue, isoFromDay } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
 import {
   type CropType,
   type DailyWeather,
+  inSeasonDays,
   runSowing,
   type SowingPlan,
   weatherYearsIn,
@@ -47,9 +48,7 @@ const plausibleYears = { first: 1900, last: 2199 } as const;
 
 /** Sets, cloves and tubers can be bought in their season only; the south has it half a year later. */
 function inSeason(kind: CropType, day: number, southern: boolean): boolean {
-  const { stockFromDayOfYear: from, stockToDayOfYear: to } = kind;
-  const doy = ((dayOfYear(day) - 1 + (southern ? 182 : 0)) % 365) + 1;
-  return from <= to ? doy >= from && doy <= to : doy >= from || doy <= to;
+  return inSeasonDays(day, kind.stockFromDayOfYear, kind.stockToDayOfYear, southern);
 }
 
 function doubtsAbout(

@@ -8,6 +8,7 @@ export * from './normal-year.ts';
 export * from './radiation.ts';
 export * from './rain-model.ts';
 export * from './read-daily-csv.ts';
+export * from './season-day.ts';
 export * from './soil-temperature.ts';
 export * from './standstill.ts';
 export * from './stations.ts';

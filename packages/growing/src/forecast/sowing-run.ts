@@ -1,5 +1,6 @@
 /** One sowing in one member: days, shares, lots. Cumulative sums and binary searches; loops only over harvest weeks. */
-import { civilFromDay, type Day, dayFromCivil, dayOfYear } from '@twelvemonth/basis';
+import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
+import { seasonDayOfYear } from '../climate/season-day.ts';
 import type { CropType, Harvest, StoreId } from '../crops/crop-type.ts';
 import { boltingEndDay, coldBoltedShare } from '../growth/bolting.ts';
 import { firstHarvestDay, type Growing, gateDay, midwinterBefore } from '../growth/harvest-days.ts';
@@ -64,7 +65,7 @@ interface Ends {
 
 function plantEnd(context: ForecastContext, member: Member, plan: SowingPlan, growing: Growing): Ends {
   const southern = growing.southern;
-  const north = (day: Day): number => ((dayOfYear(day) - 1 + (southern ? 182 : 0)) % 365) + 1;
+  const north = (day: Day): number => seasonDayOfYear(day, southern);
   const covered = isCovered(context, plan.exposure);
   const blight = blightEndDay(member, hazardsOf(plan.kind.crop), growing.raised.groundDay, covered, north);
   const candidates: Ends[] = [

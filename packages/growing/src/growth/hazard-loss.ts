@@ -8,6 +8,7 @@
  */
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import type { DailyWeather } from '../climate/climate.ts';
+import { southernShiftDays } from '../climate/season-day.ts';
 import type { Hazard } from '../crops/crop-type.ts';
 import { coversTable } from '../generated/covers.ts';
 
@@ -17,7 +18,7 @@ export interface HazardYears {
 
 /** The hazard's window that starts in the given year, absolute days; southern sites half a year later. */
 function windowOf(hazard: Hazard, year: number, southern: boolean): { from: Day; to: Day } {
-  const shift = southern ? 182 : 0;
+  const shift = southern ? southernShiftDays : 0;
   const start = dayFromCivil(year, 1, 1) + hazard.fromDayOfYear - 1 + shift;
   const length =
     hazard.toDayOfYear - hazard.fromDayOfYear + (hazard.toDayOfYear < hazard.fromDayOfYear ? 365 : 0);

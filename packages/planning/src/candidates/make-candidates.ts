@@ -3,10 +3,11 @@
  * of ground that can carry it, in every week (every second for slow kinds), with one to three ends. What gives little
  * for its ground, against the best week of the same kind in the same ground, is left out.
  */
-import { type Day, dayOfYear, mondayOf, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
+import { type Day, mondayOf, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
 import {
   type CropType,
   hardeningDays,
+  inSeasonDays,
   NEVER,
   runSowing,
   type SowingPlan,
@@ -202,10 +203,8 @@ function heldProbe(problem: PlanningProblem, scenarios: readonly Scenario[], pro
 /** Sets, cloves and tubers can be had in their season only (the south half a year later). */
 function canBeHad(problem: PlanningProblem, kind: CropType, day: Day): boolean {
   if (kind.startsAs === 'seed') return true;
-  const shift = problem.context.site.latitudeDeg < 0 ? 182 : 0;
-  const doy = ((dayOfYear(day) - 1 + shift) % 365) + 1;
-  const { stockFromDayOfYear: from, stockToDayOfYear: to } = kind;
-  return from <= to ? doy >= from && doy <= to : doy >= from || doy <= to;
+  const southern = problem.context.site.latitudeDeg < 0;
+  return inSeasonDays(day, kind.stockFromDayOfYear, kind.stockToDayOfYear, southern);
 }
 
 /** Near sowings week by week, far ones coarser: the plan is made again before they are due. */

@@ -7,13 +7,13 @@ import {
   fullServingsOf,
   type Harvest,
   type KitchenRole,
+  southernShiftDays,
 } from '@twelvemonth/growing';
 import { canGrowIn, plantsPerStrip, routeChoice } from '../../candidates/routes.ts';
 import type { GroundClass, PlanningProblem } from '../../problem.ts';
 
 /** Days-of-year of a calendar run over 365; southern sites are half a year later. */
 const yearDays = 365;
-const southernShiftDays = 182;
 /** A gardener's plants stand on the bench this much longer than their reference days. Judged. */
 const usualRaisingFactor = 1.5;
 

@@ -1,14 +1,6 @@
 /** The practised gardener (bench/rivals/RULES.md): quantities the household can use, successions, winter beds first. */
-import {
-  civilFromDay,
-  type Day,
-  dayFromCivil,
-  dayOfYear,
-  mondayOf,
-  type Week,
-  weekOfDay,
-} from '@twelvemonth/basis';
-import type { CropType, KitchenRole } from '@twelvemonth/growing';
+import { civilFromDay, type Day, dayFromCivil, mondayOf, type Week, weekOfDay } from '@twelvemonth/basis';
+import { type CropType, type KitchenRole, seasonDayOfYear, southernShiftDays } from '@twelvemonth/growing';
 import { plantsPerStrip } from '../../candidates/routes.ts';
 import type { PlanningProblem } from '../../problem.ts';
 import {
@@ -86,9 +78,9 @@ function servingsFor(
 function winterOf(window: CalendarWindow, southern: boolean): number | null {
   if (window.row.growsIn !== 'open') return null;
   for (let day = window.harvestFromDay; day <= window.harvestToDay; day += 7) {
-    const doy = ((dayOfYear(day) - 1 + (southern ? 182 : 0)) % 365) + 1;
+    const doy = seasonDayOfYear(day, southern);
     if (doy < 335 && doy > 120) continue;
-    const { year } = civilFromDay(day + (southern ? 182 : 0));
+    const { year } = civilFromDay(day + (southern ? southernShiftDays : 0));
     return doy >= 335 ? year : year - 1;
   }
   return null;
@@ -122,7 +114,7 @@ function wishesOf(problem: PlanningProblem, windows: readonly CalendarWindow[]):
 
 function augustFree(problem: PlanningProblem, ground: RivalGround, year: number): number {
   const southern = problem.context.site.latitudeDeg < 0;
-  const august = dayFromCivil(year, 8, 15) + (southern ? -182 : 0);
+  const august = dayFromCivil(year, 8, 15) + (southern ? -southernShiftDays : 0);
   const week = Math.max(problem.fromWeek, weekOfDay(august));
   return problem.ground.reduce(
     (sum, own, g) => sum + (own.growsIn === 'open' ? ground.freeStrips(g, week) * own.stripM2 : 0),
