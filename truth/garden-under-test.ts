@@ -30,7 +30,7 @@ const exposureOf = (material: Exposure['cover']['material']): Exposure => ({
   watered: true,
 });
 
-const exposures = new Map<string, Exposure>([
+export const exposuresUnderTest = new Map<string, Exposure>([
   ...Object.entries(coverOf).map(([key, material]) => [key, exposureOf(material)] as const),
   ['bench', exposureOf('polytunnel')],
   ['mat', exposureOf('heated-mat')],
@@ -49,7 +49,7 @@ export function contextAt(station: string): ForecastContext {
     context = forecastContext({
       site: found.site,
       source: { kind: 'normals', normals: found.normals },
-      exposures,
+      exposures: exposuresUnderTest,
       seed: 1,
       purpose: 'check',
       memberCount: 20,
