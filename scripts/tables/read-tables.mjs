@@ -7,7 +7,7 @@ export const usualFolder = 'packages/growing/tables';
 export const header = 'subject,parameter,value,low,high,unit,source,locator,basis,valid_for,note'.split(',');
 
 // These hold rows of the catalogue; other CSV files here are compiled by their own models, only their sources count.
-const catalogueFile = /^(kinds-[a-z]+|defaults|roles|hazards|families|calendar)\.csv$/;
+const catalogueFile = /^(kinds-[a-z]+(-[a-z]+)*|defaults|roles|hazards|families|calendar)\.csv$/;
 
 const readJson = (folder, file) => JSON.parse(readFileSync(join(folder, file), 'utf8'));
 
