@@ -14,6 +14,7 @@ export const riskWord = wordFrom({
   'carrot-fly-autumn': 'carrot fly from July: mesh, lift by November',
   'cabbage-white': 'caterpillars: mesh, look under the leaves',
   'cabbage-root-fly': 'cabbage root fly: mesh from planting',
+  'root-fly-in-roots': 'root fly mines the roots: mesh from sowing',
   'flea-beetle': 'flea beetle in dry weather: mesh, keep moist',
   'slugs-young': 'slugs while small',
   'pigeon-peas': 'pigeons: net while young',

@@ -297,7 +297,7 @@ rowsBySubject: {
 ["under-cover-share","0.8","0.4","1.3","share","","","judged","UK and Ireland","factor under a cover against open ground"],
 ],
 "hazard:cabbage-root-fly": [
-["crops","kale|cabbage|calabrese|sprouting-broccoli|cauliflower|brussels-sprout|kohlrabi","","","text","","","practice","",""],
+["crops","kale|cabbage|calabrese|sprouting-broccoli|cauliflower|brussels-sprout|kohlrabi|radish","","","text","","","practice","",""],
 ["trigger","season","","","text","","","practice","",""],
 ["from-day-of-year","111","","","day-of-year","","","memory","UK and Ireland","late April to mid-May and July and late August; freshly set out plants"],
 ["to-day-of-year","243","","","day-of-year","","","memory","UK and Ireland",""],
@@ -466,7 +466,7 @@ rowsBySubject: {
 ["under-cover-share","0","0","0.1","share","","","judged","UK and Ireland","factor under a cover against open ground"],
 ],
 "hazard:root-fly-in-roots": [
-["crops","swede|turnip|radish","","","text","","","practice","",""],
+["crops","swede|turnip","","","text","","","practice","",""],
 ["trigger","season","","","text","","","practice","",""],
 ["from-day-of-year","111","","","day-of-year","","","memory","UK and Ireland","late April to mid-May and July and late August; the same fly as of cabbages mines the roots themselves"],
 ["to-day-of-year","273","","","day-of-year","","","memory","UK and Ireland",""],
