@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { fixedHash } from './fixed-hash.ts';
+import { figureNames, figureOf, readFigures } from './figures.ts';
 import { gapProblems, parseKnownGaps, readKnownGaps } from './known-gaps.ts';
-import { heldOutIds, openTruthRows } from './report-rows.ts';
-import { calendarId, yearlyCalendarRows } from './trade/calendar.ts';
+import { truthRowsOf } from './report-rows.ts';
+import { splitOf } from './split.ts';
 import { isMet, type TruthRow, truthRowId } from './truth-row.ts';
 
-const rows = openTruthRows();
+const rows = truthRowsOf('calibration');
 const gaps = readKnownGaps();
 const listed = new Set(gaps.map((gap) => gap.id));
 
-describe('growth and trade against the outside world', () => {
+describe('the engine against the outside world, on the rows that a fit may see', () => {
   it.each(rows.map((row) => [truthRowId(row), row] as const))('%s', (id, row) => {
     expect(row.source).not.toBe('');
     expect(row.tolerance).toBeGreaterThanOrEqual(0);
@@ -56,11 +56,24 @@ describe('known gaps', () => {
   });
 });
 
-describe('held-out rows', () => {
-  it('are the fifth of the calendar that the hash picks', () => {
-    const ids = yearlyCalendarRows().map(calendarId);
-    const picked = ids.toSorted((a, b) => fixedHash(a) - fixedHash(b)).slice(0, Math.round(ids.length / 5));
-    expect([...heldOutIds]).toEqual(picked.toSorted());
-    expect(rows.some((row) => heldOutIds.some((id) => row.case.startsWith(id)))).toBe(false);
+describe('the split', () => {
+  it('is that of SHA-256: known digests, by their last hex digit', () => {
+    // Their digests end in …15ad, …b855, …48bb and …ab35 (abc and the empty text: FIPS 180-4); that of "d" in …f8e4.
+    expect(['abc', '', 'a', '2'].map(splitOf)).toEqual([
+      'calibration',
+      'calibration',
+      'calibration',
+      'calibration',
+    ]);
+    expect(splitOf('d')).toBe('held-out');
+  });
+
+  it('has put every figure into its folder, and both folders hold some of every table', () => {
+    for (const name of figureNames())
+      for (const split of ['calibration', 'held-out'] as const) {
+        const figures = readFigures(name, split);
+        expect(figures.length, `${split}/${name}`).toBeGreaterThan(0);
+        for (const figure of figures) expect(splitOf(figureOf(figure)), figure.id).toBe(split);
+      }
   });
 });

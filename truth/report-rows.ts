@@ -1,26 +1,16 @@
-/** Every truth row there is. The held-out calendar rows are picked out here, so that only the report knows them. */
+/** Every truth row of a split. Only the report asks for those that are held out. */
 import { climateTruthRows } from './climate/rows.ts';
+import { arithmeticRows } from './growth/arithmetic.ts';
 import { growthTruthRows } from './growth/rows.ts';
-import heldOutIds from './held-out/rows.json' with { type: 'json' };
-import { calendarId, calendarTruthRows, yearlyCalendarRows } from './trade/calendar.ts';
-import type { TruthRow } from './truth-row.ts';
+import type { Split } from './split.ts';
+import { calendarTruthRows } from './trade/calendar.ts';
+import { splitOfRow, type TruthRow } from './truth-row.ts';
 
-export interface GatheredRows {
-  readonly rows: readonly TruthRow[];
-  readonly heldOut: readonly TruthRow[];
-}
+/** Rows whose figures lie beside the code that computes them: worked examples of printed formulas, nothing to fit. */
+const writtenOut = (): TruthRow[] => [...climateTruthRows(), ...arithmeticRows()];
 
-const isHeldOut = (id: string): boolean => heldOutIds.includes(id);
-
-export const openTruthRows = (): TruthRow[] => [
-  ...growthTruthRows(),
-  ...calendarTruthRows(yearlyCalendarRows().filter((row) => !isHeldOut(calendarId(row)))),
+export const truthRowsOf = (split: Split): TruthRow[] => [
+  ...writtenOut().filter((row) => splitOfRow(row) === split),
+  ...growthTruthRows(split),
+  ...calendarTruthRows(split),
 ];
-
-export const gatherRows = (): GatheredRows => ({
-  rows: [...climateTruthRows(), ...openTruthRows()],
-  heldOut: calendarTruthRows(yearlyCalendarRows().filter((row) => isHeldOut(calendarId(row)))),
-});
-
-/** The fifth of the calendar that a fixed hash puts aside: rows.json must be this list and no other. */
-export { default as heldOutIds } from './held-out/rows.json' with { type: 'json' };

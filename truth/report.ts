@@ -1,46 +1,59 @@
-// npm run truth: the engine against the outside world. Options: --summary prints the Markdown table and nothing else;
-// --check writes nothing and fails when docs/truth-report.md is out of date.
+// npm run truth: the engine against the outside world, and docs/truth.md written anew. Options: --json prints the groups
+// as JSON and writes nothing; --summary prints what is asked and reached and writes nothing; --check writes nothing and fails
+// when docs/truth.md is out of date; --count-in takes the rows there are into expected-counts.json.
 import { readFileSync, writeFileSync } from 'node:fs';
-import expected from './expected-counts.json' with { type: 'json' };
+import { answersWithoutFact } from './facts.ts';
+import { groupsOf } from './groups.ts';
+import { factAnswers } from './growth/rows.ts';
 import { gapProblems, readKnownGaps } from './known-gaps.ts';
 import { reportPage } from './report-page.ts';
-import { gatherRows } from './report-rows.ts';
-import { countProblems, summaryTable } from './report-summary.ts';
+import { truthRowsOf } from './report-rows.ts';
+import { groupsTable, targetsTable } from './report-tables.ts';
+import { type Counts, countProblems, countsOf } from './row-counts.ts';
+import { targetsOf } from './targets.ts';
 import { isMet } from './truth-row.ts';
 
 const options = process.argv.slice(2);
-const unknown = options.find((option) => option !== '--summary' && option !== '--check');
+const known = ['--json', '--summary', '--check', '--count-in'];
+const unknown = options.find((option) => !known.includes(option));
 if (unknown !== undefined) {
-  console.error(`truth: there is no option ${unknown}; there are --summary and --check`);
+  console.error(`truth: there is no option ${unknown}; there are ${known.join(', ')}`);
   process.exit(2);
 }
 
-const pageFile = new URL('../docs/truth-report.md', import.meta.url);
-const countsFile = 'truth/expected-counts.json';
-const gathered = gatherRows();
-const dropped = [
-  ...countProblems(gathered.rows, expected.rows, countsFile),
-  ...countProblems(gathered.heldOut, expected.heldOut, countsFile),
+const pageFile = new URL('../docs/truth.md', import.meta.url);
+const countsFile = new URL('./expected-counts.json', import.meta.url);
+const rows = truthRowsOf('calibration');
+const heldOut = truthRowsOf('held-out');
+const groups = { seen: groupsOf(rows, false), heldOut: groupsOf(heldOut, true) };
+
+if (options.includes('--count-in')) {
+  const counts = { rows: countsOf(rows), heldOut: countsOf(heldOut) };
+  writeFileSync(countsFile, `${JSON.stringify(counts, null, 2)}\n`);
+}
+const expected = JSON.parse(readFileSync(countsFile, 'utf8')) as Record<'rows' | 'heldOut', Counts>;
+const problems = [
+  ...countProblems(rows, expected.rows, 'truth/expected-counts.json'),
+  ...countProblems(heldOut, expected.heldOut, 'truth/expected-counts.json, heldOut,'),
+  ...answersWithoutFact(factAnswers()),
 ];
 
-if (options.includes('--summary')) {
-  console.log(summaryTable(gathered.rows));
-  for (const problem of dropped) console.error(`truth: ${problem}`);
-  process.exit(dropped.length === 0 ? 0 : 1);
+if (options.includes('--json')) console.log(JSON.stringify({ groups: [...groups.seen, ...groups.heldOut] }));
+else if (options.includes('--summary')) console.log(targetsTable(targetsOf(rows, heldOut)));
+else {
+  const gaps = readKnownGaps();
+  problems.push(...gapProblems(rows, gaps));
+  const page = reportPage({ rows, heldOut, groups, gaps });
+  if (!options.includes('--check')) writeFileSync(pageFile, page);
+  else if (readFileSync(pageFile, 'utf8') !== page)
+    problems.push('docs/truth.md is out of date: run npm run truth');
+  const met = rows.filter(isMet).length;
+  const metBlind = heldOut.filter(isMet).length;
+  console.log(groupsTable(groups.seen, groups.heldOut));
+  console.log(
+    `\ntruth: ${rows.length} rows, ${met} met, ${rows.length - met} not met, ${gaps.length} known gaps; ` +
+      `${heldOut.length} held out, ${metBlind} met; ${problems.length} problems`,
+  );
 }
-
-const gaps = readKnownGaps();
-const problems = [...dropped, ...gapProblems(gathered.rows, gaps)];
-const page = reportPage(gathered, gaps);
-if (!options.includes('--check')) writeFileSync(pageFile, page);
-else if (readFileSync(pageFile, 'utf8') !== page)
-  problems.push('docs/truth-report.md is out of date: run npm run truth');
-
-console.log(summaryTable(gathered.rows));
-console.log(`\nHeld out, never used for adjusting tables:\n\n${summaryTable(gathered.heldOut)}\n`);
 for (const problem of problems) console.error(`truth: ${problem}`);
-const metCount = gathered.rows.filter(isMet).length;
-console.log(
-  `truth: ${gathered.rows.length} rows, ${metCount} met, ${gathered.rows.length - metCount} not met, ${gaps.length} known gaps, ${problems.length} problems`,
-);
-process.exit(problems.length === 0 ? 0 : 1);
+process.exitCode = problems.length === 0 ? 0 : 1;

@@ -88,7 +88,11 @@ function lyon(): TruthRow[] {
   ];
 }
 
-export function fao56Rows(): TruthRow[] {
+/** Every worked example is one group. */
+export const fao56Rows = (): TruthRow[] =>
+  exampleRows().map((row) => ({ ...row, group: 'FAO-56 worked examples' }));
+
+function exampleRows(): TruthRow[] {
   const at = (example: string, unit: string) => truthRows(`FAO-56 example ${example}`, unit, source);
   const rio = extraterrestrialRadiationMJPerM2Day(-22.9, 135);
   return [

@@ -4,7 +4,6 @@ import { degreeDayRows } from './degree-days.ts';
 import { fao56Rows } from './fao56.ts';
 import { generatorRows } from './generator.ts';
 import { soilRows } from './soil.ts';
-import { winterHeatRows } from './winter-heat.ts';
 
 export const climateTruthRows = (): TruthRow[] => [
   ...fao56Rows(),
@@ -12,5 +11,4 @@ export const climateTruthRows = (): TruthRow[] => [
   ...degreeDayRows(),
   ...soilRows(),
   ...generatorRows(),
-  ...winterHeatRows(),
 ];

@@ -2,18 +2,14 @@ import { civilFromDay, dayFromCivil } from '../../packages/basis/src/index.ts';
 import { stationById, weatherMembers } from '../../packages/growing/src/climate/index.ts';
 import { effectiveDayDegrees } from '../../packages/growing/src/growth/light-limited-heat.ts';
 import { placeWeather } from '../../packages/growing/src/places/index.ts';
-import { type TruthRow, truthRows } from '../truth-row.ts';
+import { type Answer, answers } from '../facts.ts';
 import { meanAt } from './weather-statistics.ts';
 
 const [lightFactor, compensationMJPerM2Day] = [0.8, 0.6];
 
 /** Daily effective heat in an unheated tunnel: late February against midwinter, from generated weather. */
-export function winterHeatRows(): TruthRow[] {
-  const row = truthRows(
-    'effective heat in a tunnel, late February over midwinter',
-    '1',
-    'market-garden practice: growth of late February is three to four times that of midwinter',
-  );
+export function winterHeatAnswers(): Answer[] {
+  const row = answers('effective heat in a tunnel, late February over midwinter');
   return ['dublin', 'valentia'].map((id) => {
     const { site, normals, name } = stationById(id)!;
     const outdoor = weatherMembers({
@@ -51,6 +47,6 @@ export function winterHeatRows(): TruthRow[] {
       if ((month === 12 && dayOfMonth >= 15) || (month === 1 && dayOfMonth <= 15)) midwinter.push(i);
       if (month === 2 && dayOfMonth >= 19) lateFebruary.push(i);
     }
-    return row(name, 3.5, meanAt(heat, lateFebruary) / meanAt(heat, midwinter), 0.5);
+    return row(name, meanAt(heat, lateFebruary) / meanAt(heat, midwinter));
   });
 }

@@ -1,43 +1,54 @@
+/** Days to emergence at constant soil temperature, cell by cell of a published table. */
 import { emergenceRate, kindById } from '../../packages/growing/src/index.ts';
+import { type Answer, answers } from '../facts.ts';
+import { type Figure, numberIn, readFigures, sourceText } from '../figures.ts';
+import { seedKindsFor } from '../published-crops.ts';
+import type { Split } from '../split.ts';
 import { type TruthRow, truthRows } from '../truth-row.ts';
-import table from './harrington-minges-1954.json' with { type: 'json' };
 
 /** Past this many days a seed counts as not having come up. */
 const trialDays = 100;
-const inner = truthRows('emergence at 10–25 °C', 'd', table.source);
-const outer = truthRows('emergence at 5, 30 and 35 °C', 'd', table.source);
-const none = truthRows(
-  'emergence where nothing came up, share of the way in 100 days',
-  '1',
-  `${table.source}; cells marked NG`,
-);
-const thermalTime = truthRows(
-  'onion emergence by thermal time, 80 °C·d above 2.5 °C',
-  'd',
-  'Brewster 2008, Onions and other vegetable alliums, chapter 4',
-);
 
-export function emergenceRows(): TruthRow[] {
-  const rows: TruthRow[] = [];
-  for (const { crop, kind: id, days } of table.crops) {
-    const kind = kindById(id)!;
-    table.temperaturesC.forEach((soilC, i) => {
-      const cell = days[i];
-      if (cell === null || cell === undefined) return;
-      const name = `${crop} at ${soilC} °C`;
-      const rate = emergenceRate(kind, soilC);
-      if (typeof cell === 'string') rows.push(none(name, 0, trialDays * rate, 0.999));
-      else if (soilC >= 10 && soilC <= 25)
-        rows.push(inner(name, cell, Math.ceil(1 / rate), Math.max(2, 0.25 * cell)));
-      // Outside 10–25 °C the leaflet's own copies differ: twice the tolerance.
-      else rows.push(outer(name, cell, Math.ceil(1 / rate), Math.max(4, 0.5 * cell)));
-    });
-  }
+function rowsOf(figure: Figure): TruthRow[] {
+  const soilC = numberIn(figure, 'soilC');
+  const source = sourceText(figure);
+  const kinds = seedKindsFor(figure.crop!);
+  return kinds.map((kind, i): TruthRow => {
+    const name = `${figure.crop} at ${soilC} °C${i === 0 ? '' : `, ${kind.crop}`}`;
+    const rate = emergenceRate(kind, soilC);
+    const row = (): TruthRow => {
+      if (figure.days === 'NG')
+        return truthRows('emergence where nothing came up, share of the way in 100 days', '1', source)(
+          name,
+          0,
+          trialDays * rate,
+          0.999,
+          kind.id,
+        );
+      const days = numberIn(figure, 'days');
+      const got = Math.ceil(1 / rate);
+      if (soilC >= 10 && soilC <= 25)
+        return truthRows('emergence at 10–25 °C', 'd', source)(
+          name,
+          days,
+          got,
+          Math.max(2, 0.15 * days),
+          kind.id,
+        );
+      const quantity =
+        soilC === 5 || soilC === 30 ? 'emergence at 5 and 30 °C' : 'emergence at 0, 35 and 40 °C';
+      return truthRows(quantity, 'd', source)(name, days, got, Math.max(4, 0.25 * days), kind.id);
+    };
+    return { ...row(), figure: figure.id };
+  });
+}
+
+export const emergenceRows = (split: Split): TruthRow[] =>
+  readFigures('emergence-days', split).flatMap(rowsOf);
+
+/** Onion by the thermal time that a second source gives. */
+export function onionEmergenceAnswers(): Answer[] {
   const onion = kindById('spring-onion')!;
-  for (const [soilC, days] of [
-    [22.5, 4],
-    [7.5, 16],
-  ] as const)
-    rows.push(thermalTime(`at ${soilC} °C`, days, 1 / emergenceRate(onion, soilC), Math.max(1, 0.25 * days)));
-  return rows;
+  const answer = answers('onion emergence by thermal time, 80 °C·d above 2.5 °C');
+  return [22.5, 7.5].map((soilC) => answer(`at ${soilC} °C`, 1 / emergenceRate(onion, soilC)));
 }

@@ -1,10 +1,7 @@
 /** How spinach hardens and softens: the killing temperature that the place's hardening gives it, in set weather. */
 import { frostThresholdC, kindById } from '../../packages/growing/src/index.ts';
 import { hardenedShares } from '../../packages/growing/src/places/hardening.ts';
-import { type TruthRow, truthRows } from '../truth-row.ts';
-
-const source =
-  'Fennell and Li (spinach at 5/2 °C gains 2–4 °C in one day, most by the third, loses 3–5 °C in one day at 20/17 °C); Tamura 2002 (−14 to −16 °C in the coldest weeks); −5 °C soft is judged';
+import { type Answer, answers } from '../facts.ts';
 
 interface Spell {
   readonly days: number;
@@ -26,23 +23,18 @@ function killingC(...spells: readonly Spell[]): number {
   return frostThresholdC(kindById('spinach-overwintering')!, shares[shares.length - 1]!);
 }
 
-export function frostRows(): TruthRow[] {
-  const level = truthRows('spinach, killing temperature', '°C', source);
-  const change = truthRows('spinach, change of killing temperature', '°C', source);
-  const share = truthRows('spinach, share of a fortnight’s hardening', '1', source);
+export function frostAnswers(): Answer[] {
+  const level = answers('spinach, killing temperature');
+  const change = answers('spinach, change of killing temperature');
+  const share = answers('spinach, share of a fortnight’s hardening');
   const soft = killingC(warm(21));
   const after = (days: number): number => soft - killingC(warm(21), cold(days));
   const fortnight = killingC(warm(21), cold(14));
   return [
-    level('after three warm weeks', -5, soft, 1),
-    level('after a month about −1 °C', -15, killingC(warm(21), coldest(28)), 1),
-    change('gained in the first cold day', 3, after(1), 1),
-    share('gained by the third cold day (most)', 0.75, after(3) / (soft - fortnight), 0.25),
-    change(
-      'lost in one warm day after a cold fortnight',
-      4,
-      killingC(warm(21), cold(14), warm(1)) - fortnight,
-      1,
-    ),
+    level('after three warm weeks', soft),
+    level('after a month about −1 °C', killingC(warm(21), coldest(28))),
+    change('gained in the first cold day', after(1)),
+    share('gained by the third cold day (most)', after(3) / (soft - fortnight)),
+    change('lost in one warm day after a cold fortnight', killingC(warm(21), cold(14), warm(1)) - fortnight),
   ];
 }

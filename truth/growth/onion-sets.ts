@@ -1,11 +1,8 @@
 /** Red onion sets under cover, early October against early November: earlier bulbs, more of them bolted, those not kept. */
 import { type Day, dayFromCivil, quantileOfSorted } from '../../packages/basis/src/index.ts';
 import { kindById, runSowing, type SowingRun, type StoreId } from '../../packages/growing/src/index.ts';
+import { type Answer, answers } from '../facts.ts';
 import { contextAt, sowingPlan } from '../garden-under-test.ts';
-import { type TruthRow, truthRows } from '../truth-row.ts';
-
-const source =
-  '*common practice* of growers under cover; larger plants at the cold bolt more: Heath 1943, Brewster 2008. The row asks for the direction alone';
 
 const dry: ReadonlySet<StoreId> = new Set(['dry']);
 
@@ -25,8 +22,8 @@ const keptBolted = (sown: readonly SowingRun[]): number =>
 /** 1 when the later set gives more than the earlier, else 0: the direction is all that is known. */
 const isMore = (more: number, less: number): number => (more > less ? 1 : 0);
 
-export function onionSetRows(): TruthRow[] {
-  const row = truthRows('red onion sets under cover, October against November', 'yes = 1', source);
+export function onionSetAnswers(): Answer[] {
+  const row = answers('red onion sets under cover, October against November');
   return ['dublin', 'valentia'].flatMap((station) => {
     const october = runs(station, dayFromCivil(2026, 10, 3));
     const november = runs(station, dayFromCivil(2026, 11, 3));
@@ -35,9 +32,9 @@ export function onionSetRows(): TruthRow[] {
     const days = `${(later - earlier).toFixed(0)} days earlier`;
     const shares = `${more.toFixed(3)} against ${less.toFixed(3)}`;
     return [
-      row(`bulbs earlier at ${station}`, 1, isMore(later, earlier), 0, days),
-      row(`larger share bolted at ${station}`, 1, isMore(more, less), 0, shares),
-      row(`bolted bulbs in store at ${station}`, 0, keptBolted(october), 0),
+      row(`bulbs earlier at ${station}`, isMore(later, earlier), days),
+      row(`larger share bolted at ${station}`, isMore(more, less), shares),
+      row(`bolted bulbs in store at ${station}`, keptBolted(october)),
     ];
   });
 }

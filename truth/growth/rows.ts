@@ -1,18 +1,31 @@
+import { winterHeatAnswers } from '../climate/winter-heat.ts';
+import { type Answer, factRows } from '../facts.ts';
+import type { Split } from '../split.ts';
 import type { TruthRow } from '../truth-row.ts';
-import { arithmeticRows } from './arithmetic.ts';
-import { boltingRows } from './bolting.ts';
-import { emergenceRows } from './emergence.ts';
-import { frostRows } from './frost.ts';
-import { lettuceRows } from './lettuce.ts';
-import { onionSetRows } from './onion-sets.ts';
-import { winterFactRows } from './winter-facts.ts';
+import { boltingAnswers } from './bolting.ts';
+import { emergenceRows, onionEmergenceAnswers } from './emergence.ts';
+import { frostAnswers } from './frost.ts';
+import { lettuceAnswers } from './lettuce.ts';
+import { onionSetAnswers } from './onion-sets.ts';
+import { winterFactAnswers } from './winter-facts.ts';
 
-export const growthTruthRows = (): TruthRow[] => [
-  ...emergenceRows(),
-  ...arithmeticRows(),
-  ...lettuceRows(),
-  ...frostRows(),
-  ...boltingRows(),
-  ...winterFactRows(),
-  ...onionSetRows(),
+let given: readonly Answer[] | null = null;
+
+/** What the engine says of every fact; run once, whatever the split. */
+export function factAnswers(): readonly Answer[] {
+  given ??= [
+    ...onionEmergenceAnswers(),
+    ...lettuceAnswers(),
+    ...frostAnswers(),
+    ...boltingAnswers(),
+    ...winterFactAnswers(),
+    ...winterHeatAnswers(),
+    ...onionSetAnswers(),
+  ];
+  return given;
+}
+
+export const growthTruthRows = (split: Split): TruthRow[] => [
+  ...emergenceRows(split),
+  ...factRows(split, factAnswers()),
 ];

@@ -1,10 +1,8 @@
 /** What growers under cover know of winter: growth by the season in an unheated tunnel, from the clocks of the place. */
 import { civilFromDay, type Day, dayFromCivil, quantileOfSorted } from '../../packages/basis/src/index.ts';
 import { type CropType, kindById, runSowing, sumBetween } from '../../packages/growing/src/index.ts';
+import { type Answer, answers } from '../facts.ts';
 import { contextAt, noStores, sowingPlan } from '../garden-under-test.ts';
-import { type TruthRow, truthRows } from '../truth-row.ts';
-
-const source = '*common practice* of market growers under unheated cover';
 
 /** Growth in the tunnel between two days, mean of the members, °C·d a day. */
 function growthPerDay(station: string, kind: CropType, from: Day, to: Day): number {
@@ -44,25 +42,21 @@ function decemberShare(station: string, id: string): number {
   return (byMonth.get(12) ?? 0) / (byMonth.get(10) ?? Number.NaN);
 }
 
-export function winterFactRows(): TruthRow[] {
-  const ratio = truthRows('growth in a tunnel, late February over midwinter', '1', source);
-  const lead = truthRows(
-    'early carrots in a tunnel, mid-October before mid-February sowing',
-    'weeks',
-    source,
-  );
-  const cuts = truthRows('leaves cut under cover, December as a share of October', '1', source);
-  const rows: TruthRow[] = [];
+export function winterFactAnswers(): Answer[] {
+  const ratio = answers('growth in a tunnel, late February over midwinter');
+  const lead = answers('early carrots in a tunnel, mid-October before mid-February sowing');
+  const cuts = answers('leaves cut under cover, December as a share of October');
+  const found: Answer[] = [];
   for (const station of ['valentia', 'dublin']) {
-    rows.push(lead(`at ${station}`, 3.5, octoberLeadWeeks(station), 0.5));
+    found.push(lead(`at ${station}`, octoberLeadWeeks(station)));
     for (const id of ['spinach-overwintering', 'lettuce-leaf']) {
       const kind = kindById(id)!;
       const name = `${id} at ${station}`;
       const february = growthPerDay(station, kind, ...lateFebruary);
-      rows.push(ratio(name, 3.5, february / growthPerDay(station, kind, ...midwinter), 0.5));
+      found.push(ratio(name, february / growthPerDay(station, kind, ...midwinter)));
     }
   }
   for (const id of ['spinach-overwintering', 'lettuce-leaf'])
-    rows.push(cuts(`${id} sown 1 August at valentia`, 0, decemberShare('valentia', id), 0.25));
-  return rows;
+    found.push(cuts(`${id} sown 1 August at valentia`, decemberShare('valentia', id)));
+  return found;
 }

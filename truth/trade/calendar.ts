@@ -11,16 +11,20 @@ import {
   sourceById,
 } from '../../packages/growing/src/index.ts';
 import { contextAt, firstDay, noStores, sowingPlan } from '../garden-under-test.ts';
+import { type Split, splitOf } from '../split.ts';
 import { type TruthRow, truthRows } from '../truth-row.ts';
 
 export const tradeStations = ['wattisham', 'dublin'] as const;
 const toleranceDays = 21;
 
-export const calendarId = (row: CalendarRow): string => `${row.kind}/${row.route}/${row.growsIn}`;
+const calendarId = (row: CalendarRow): string => `${row.kind}/${row.route}/${row.growsIn}`;
+
+/** The id that a published window is held out by. */
+const figureOf = (row: CalendarRow): string => `calendar: ${calendarId(row)}`;
 
 /** Perennials stand for years: their calendar has no sowing that a forecast could be made for. */
-export const yearlyCalendarRows = (): readonly CalendarRow[] =>
-  calendarRows().filter((row) => kindById(row.kind)?.perennial === false);
+const yearlyCalendarRows = (split: Split): readonly CalendarRow[] =>
+  calendarRows().filter((row) => kindById(row.kind)?.perennial === false && splitOf(figureOf(row)) === split);
 
 /** What a calendar means by harvest: the heaviest one that does not follow another. */
 function mainHarvestIndex(kind: CropType): number {
@@ -63,15 +67,19 @@ function calendarRowAt(row: CalendarRow, station: string): TruthRow {
   const median = quantileOfSorted(days, 0.5);
   const comes = median < NEVER / 2;
   const shown = comes ? isoFromDay(Math.round(median)) : `never (${runs[0]!.harvests[index]!.reason})`;
-  return truthRows('first harvest outside its published window', 'd', sourceOf(row))(
+  const outside = comes
+    ? Math.round(daysOutside(median, row.harvestFromDayOfYear, row.harvestToDayOfYear))
+    : Number.POSITIVE_INFINITY;
+  const truth = truthRows('first harvest outside its published window', 'd', sourceOf(row))(
     `${calendarId(row)} at ${station}`,
     0,
-    comes ? Math.round(daysOutside(median, row.harvestFromDayOfYear, row.harvestToDayOfYear)) : Number.NaN,
+    outside,
     toleranceDays,
     `sown ${isoFromDay(plan.startDay)}, ${kind.harvests[index]!.id} from ${shown}`,
   );
+  return { ...truth, figure: figureOf(row) };
 }
 
-/** One row for each of the given calendar rows and each station. */
-export const calendarTruthRows = (rows: readonly CalendarRow[]): TruthRow[] =>
-  rows.flatMap((row) => tradeStations.map((station) => calendarRowAt(row, station)));
+/** One row for each published window of the split and each station. */
+export const calendarTruthRows = (split: Split): TruthRow[] =>
+  yearlyCalendarRows(split).flatMap((row) => tradeStations.map((station) => calendarRowAt(row, station)));

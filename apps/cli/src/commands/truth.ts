@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Command } from 'commander';
 import { CliFailure } from '../run/cli-failure.ts';
-import { commandHelp, truthIsElsewhere } from '../words/help-words.ts';
+import { commandHelp, optionHelp, truthIsElsewhere } from '../words/help-words.ts';
 
 /** The repository around this file, if there is one: from the source or from the bundle. */
 function reportScript(): string | null {
@@ -18,10 +18,10 @@ function reportScript(): string | null {
 }
 
 /** The report is a program of its own: the command line imports nothing from truth/. */
-function runTruth(): Promise<number> {
+function runTruth(asJson: boolean): Promise<number> {
   const script = reportScript();
   if (script === null) throw new CliFailure(truthIsElsewhere);
-  const child = spawn(process.execPath, ['--import', 'tsx', script], {
+  const child = spawn(process.execPath, ['--import', 'tsx', script, ...(asJson ? ['--json'] : [])], {
     cwd: dirname(dirname(script)),
     stdio: 'inherit',
   });
@@ -36,6 +36,9 @@ export function addTruth(program: Command, exit: (code: number) => void): void {
     .command('truth')
     .summary(commandHelp.truth.about)
     .description(commandHelp.truth.about)
+    .option('--json', optionHelp.json)
     .addHelpText('after', commandHelp.truth.example)
-    .action(async () => exit((await runTruth()) === 0 ? 0 : 1));
+    .action(async (options: { json?: boolean }) =>
+      exit((await runTruth(options.json === true)) === 0 ? 0 : 1),
+    );
 }

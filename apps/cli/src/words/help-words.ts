@@ -56,7 +56,7 @@ export const commandHelp = {
   },
   truth: {
     about: 'measure the engine against published values and print the errors',
-    example: example('  $ twelvemonth truth'),
+    example: example('  $ twelvemonth truth\n  $ twelvemonth truth --json'),
   },
 } as const;
 
