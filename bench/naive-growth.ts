@@ -6,7 +6,7 @@
 import {
   type CropType,
   effectiveDayDegrees,
-  emergenceRate,
+  emergenceOfDay,
   type Harvest,
   type Member,
   NEVER,
@@ -68,8 +68,10 @@ export function naiveFirstDays(member: Pick<Member, 'clockOf' | 'paceOf'>, plan:
   const first = stages[0] === undefined ? bed : member.clockOf(stages[0].exposure);
   const waits = kind.startsAs === 'seed' || kind.startsAs === 'tuber';
   const sown = stages.length > 0 ? plan.startDay : firstWorkable(bed, plan.startDay);
+  const seedbed = first.weather;
   const rate = (i: number): number =>
-    emergenceRate(kind, first.weather.soilC[i]!) * Math.min(1, first.weather.waterShare[i]! + 0.5);
+    emergenceOfDay(kind, seedbed.soilC[i]!, seedbed.tminC[i]!, seedbed.tmaxC[i]!) *
+    Math.min(1, seedbed.waterShare[i]! + 0.5);
   const up = stepUntil(first, sown, 1, rate);
   const emerged = waits && up - sown > longestEmergenceDays ? NEVER : up;
   const bedGrowth = (i: number): number => growthOn(bed, kind, i);

@@ -12,6 +12,7 @@ import {
 import { choosePlace, type GrowingPlace, mostPlants, usualCount } from './forecast/choose-place.ts';
 import { chooseRoute } from './forecast/choose-route.ts';
 import { routeStages } from './forecast/route-stages.ts';
+import { openTin } from './forecast/seed-tin.ts';
 import { sumUpRuns } from './forecast/sum-up-runs.ts';
 import { threeNumbers } from './forecast/three-numbers.ts';
 import { nearestName } from './issues/nearest-name.ts';
@@ -145,6 +146,8 @@ export function forecastGarden(
   const stores = storesOf(garden);
   const runs = context.members.map((member) => runSowing(context, member, plan, stores));
   const raised = route.stages.length > 0;
+  const summed = sumUpRuns(kind, runs, plantsCount, raised);
+  const drawSeed = openTin(garden.seeds).drawFor(kind, sowDay);
   return {
     issues: [...issues, ...doubtsAbout(garden, kind, found, sowDay, plantsCount)],
     report: {
@@ -156,9 +159,9 @@ export function forecastGarden(
       route: routeStages(sowDay, route, found, runs),
       members: memberCount,
       seed,
-      count: threeNumbers(kind, plantsCount, raised),
+      count: threeNumbers(kind, plantsCount, raised, summed.germinatingShare.p50, drawSeed),
       groundM2: groundM2Of(kind, found, plantsCount),
-      ...sumUpRuns(kind, runs, plantsCount, raised),
+      ...summed,
     },
   };
 }

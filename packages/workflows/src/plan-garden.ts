@@ -24,6 +24,7 @@ import {
   type TryAdding,
 } from '@twelvemonth/planning';
 import { frostDays } from './climate/frost-days.ts';
+import { openTin } from './forecast/seed-tin.ts';
 import { type ChosenSowing, chosenSowings } from './plan/chosen-sowings.ts';
 import { reportJobs } from './plan/report-jobs.ts';
 import { reportSowing } from './plan/report-sowings.ts';
@@ -184,7 +185,8 @@ export async function planGarden(
 
   ports.progress({ step: 'explain', doneShare: null, bestGapShare: chosen.gapShare });
   const worth = missingWithout(problem, sowings, simulated);
-  const reported = sowings.map((sowing, i) => reportSowing(problem, sowing, worth[i]!));
+  const tin = openTin(garden.seeds);
+  const reported = sowings.map((sowing, i) => reportSowing(problem, sowing, worth[i]!, tin));
   const ledger = ledgerOf(problem, chosen);
   const shortages = shortagesOf(
     problem,

@@ -15,13 +15,14 @@ const sowing = (
   kind: string,
   sow: string,
   seeds: number,
+  fromTin = 0,
   state: ReportSowing['state'] = 'draft',
 ): ReportSowing => ({
   ...some,
   kind,
   state,
   sow,
-  count: { sow: seeds, plant: seeds, keep: seeds },
+  count: { sow: seeds, plant: seeds, keep: seeds, fromTin, tinLeftShare: 1 },
 });
 const plan = (...sowings: ReportSowing[]): PlanReport => ({ ...inventedPlan, from: '2026-08-20', sowings });
 const tin = (...seeds: SeedEntry[]): Garden => ({ ...marram, seeds });
@@ -29,7 +30,7 @@ const packet = kindById('leek')!.packetSeedsCount;
 const life = kindById('leek')!.seedLifeYears;
 
 it('adds the sowings of a kind, takes what the tin holds, and buys whole packets three weeks ahead', () => {
-  const report = plan(sowing('leek', '2027-04-10', 100), sowing('leek', '2027-03-20', packet));
+  const report = plan(sowing('leek', '2027-04-10', 100), sowing('leek', '2027-03-20', packet, 50));
   const [line, ...others] = seedListOf(report, tin({ kind: 'leek', seedsCount: 50, packedYear: 2026 }));
   expect(others).toEqual([]);
   expect(line).toMatchObject({ needCount: packet + 100, inTinCount: 50, packetCount: packet, packets: 2 });
@@ -37,21 +38,22 @@ it('adds the sowings of a kind, takes what the tin holds, and buys whole packets
 });
 
 it('orders at once what is sown soon, and nothing when the tin has enough', () => {
-  const report = plan(sowing('leek', '2026-08-25', 30));
-  expect(seedListOf(report, tin())[0]).toMatchObject({ orderBy: '2026-08-20', packets: 1 });
+  const bought = plan(sowing('leek', '2026-08-25', 30));
+  expect(seedListOf(bought, tin())[0]).toMatchObject({ orderBy: '2026-08-20', packets: 1 });
   const full = tin({ kind: 'leek', seedsCount: 30, packedYear: null });
+  const report = plan(sowing('leek', '2026-08-25', 30, 30));
   expect(seedListOf(report, full)[0]).toMatchObject({ packets: 0, inTinCount: 30 });
 });
 
 it('counts nothing that will be too old in the year it is sown', () => {
   const report = plan(sowing('leek', '2027-03-20', 30));
   const packed = (year: number): Garden => tin({ kind: 'leek', seedsCount: 500, packedYear: year });
-  expect(seedListOf(report, packed(2027 - life))[0]).toMatchObject({ inTinCount: 500, packets: 0 });
-  expect(seedListOf(report, packed(2027 - life - 1))[0]).toMatchObject({ inTinCount: 0, packets: 1 });
+  expect(seedListOf(report, packed(2027 - life))[0]).toMatchObject({ inTinCount: 500 });
+  expect(seedListOf(report, packed(2027 - 2 * life))[0]).toMatchObject({ inTinCount: 0, packets: 1 });
 });
 
 it('buys nothing for what already stands, and sets and cloves by their own packets', () => {
-  const report = plan(sowing('leek', '2026-04-10', 100, 'done'), sowing('garlic-bulb', '2026-10-20', 120));
+  const report = plan(sowing('leek', '2026-04-10', 100, 0, 'done'), sowing('garlic-bulb', '2026-10-20', 120));
   const lines = seedListOf(report, tin());
   expect(lines.map(({ kind }) => kind)).toEqual(['garlic-bulb']);
   const cloves = kindById('garlic-bulb')!.packetSeedsCount;

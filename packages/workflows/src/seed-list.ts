@@ -1,5 +1,7 @@
-import { civilFromDay, dayFromIso, invariant, isoFromDay } from '@twelvemonth/basis';
+import { type Day, dayFromIso, invariant, isoFromDay } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
+import { type CropType, worthSowing } from '@twelvemonth/growing';
+import { leftShareOf } from './forecast/seed-tin.ts';
 import { kindOf } from './kinds/garden-kinds.ts';
 import type { SeedListLine } from './report/forecast-report.ts';
 import type { PlanReport } from './report/plan-report.ts';
@@ -9,26 +11,27 @@ const orderAheadDays = 21;
 
 interface Need {
   count: number;
+  bought: number;
   first: string;
 }
 
-/** Seed in the tin that still comes up in the year of its first use; of unknown year: taken as good. */
-function inTin(garden: Garden, kind: string, useYear: number, lifeYears: number): number {
-  return garden.seeds
-    .filter((seed) => seed.kind === kind)
-    .filter((seed) => seed.packedYear === null || useYear - seed.packedYear <= lifeYears)
-    .reduce((sum, seed) => sum + seed.seedsCount, 0);
-}
+/** Seed in the tin that is still worth sowing at its first use. */
+const inTin = (garden: Garden, kind: CropType, firstDay: Day): number =>
+  garden.seeds
+    .filter((packet) => packet.kind === kind.id && worthSowing(leftShareOf(packet, kind, firstDay)))
+    .reduce((sum, packet) => sum + packet.seedsCount, 0);
 
-/** What the plan's sowings need, against the tin, in whole packets; nothing for what already stands. */
+/** What the plan's sowings need beyond what they draw from the tin, in whole packets; nothing for what already stands. */
 export function seedListOf(report: PlanReport, garden: Garden): SeedListLine[] {
   const needs = new Map<string, Need>();
   for (const sowing of report.sowings) {
     if (sowing.state === 'done') continue;
     const need = needs.get(sowing.kind);
-    if (need === undefined) needs.set(sowing.kind, { count: sowing.count.sow, first: sowing.sow });
+    const { sow: count, fromTin } = sowing.count;
+    if (need === undefined) needs.set(sowing.kind, { count, bought: count - fromTin, first: sowing.sow });
     else {
-      need.count += sowing.count.sow;
+      need.count += count;
+      need.bought += count - fromTin;
       if (sowing.sow < need.first) need.first = sowing.sow;
     }
   }
@@ -38,8 +41,6 @@ export function seedListOf(report: PlanReport, garden: Garden): SeedListLine[] {
     const kind = kindOf(garden, id);
     const firstDay = dayFromIso(need.first);
     if (kind === undefined || firstDay === null) return [];
-    const inTinCount = inTin(garden, id, civilFromDay(firstDay).year, kind.seedLifeYears);
-    const missing = Math.max(0, need.count - inTinCount);
     const packetCount = Math.max(1, kind.packetSeedsCount);
     return [
       {
@@ -47,8 +48,8 @@ export function seedListOf(report: PlanReport, garden: Garden): SeedListLine[] {
         kindName: kind.name,
         startsAs: kind.startsAs,
         needCount: need.count,
-        inTinCount,
-        packets: Math.ceil(missing / packetCount),
+        inTinCount: inTin(garden, kind, firstDay),
+        packets: Math.ceil(need.bought / packetCount),
         packetCount,
         orderBy: isoFromDay(Math.max(fromDay, firstDay - orderAheadDays)),
         firstUse: need.first,

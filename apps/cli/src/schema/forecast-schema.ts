@@ -1,6 +1,6 @@
 import type { ForecastReport } from '@twelvemonth/workflows';
 import { z } from 'zod';
-import { band, dayBand, isoDay, type SameShape, stage } from './schema-parts.ts';
+import { band, dayBand, isoDay, type SameShape, stage, threeNumbers } from './schema-parts.ts';
 
 /** What `forecast --json` writes; published as docs/schema/forecast.schema.json. */
 export const forecastSchema = z.object({
@@ -12,9 +12,10 @@ export const forecastSchema = z.object({
   route: z.array(stage),
   members: z.int(),
   seed: z.int(),
-  count: z.object({ sow: z.number(), plant: z.number(), keep: z.number() }),
+  count: threeNumbers,
   groundM2: z.number(),
   emergence: dayBand,
+  germinatingShare: band,
   plantingOut: dayBand.nullable(),
   firstHarvest: dayBand,
   lastHarvest: dayBand,

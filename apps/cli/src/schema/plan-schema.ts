@@ -1,6 +1,6 @@
 import type { PlanReport } from '@twelvemonth/workflows';
 import { z } from 'zod';
-import { band, dayBand, isoDay, issue, type SameShape, stage } from './schema-parts.ts';
+import { band, dayBand, isoDay, issue, type SameShape, stage, threeNumbers } from './schema-parts.ts';
 
 /** What `plan --json` writes; published as docs/schema/plan.schema.json. */
 
@@ -12,7 +12,7 @@ const sowing = z.object({
   startsAs: z.string(),
   state: z.enum(['done', 'firm', 'draft']),
   sow: isoDay,
-  count: z.object({ sow: z.number(), plant: z.number(), keep: z.number() }),
+  count: threeNumbers,
   groundM2: z.number(),
   routeId: z.string(),
   route: z.array(stage),

@@ -2,6 +2,13 @@ import { z } from 'zod';
 
 export const isoDay = z.iso.date();
 export const band = z.object({ p10: z.number(), p50: z.number(), p90: z.number() });
+export const threeNumbers = z.object({
+  sow: z.number(),
+  plant: z.number(),
+  keep: z.number(),
+  fromTin: z.number(),
+  tinLeftShare: z.number(),
+});
 export const dayBand = z.object({
   p10: isoDay.nullable(),
   p50: isoDay.nullable(),

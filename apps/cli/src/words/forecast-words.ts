@@ -31,6 +31,7 @@ export function forecastText(report: ForecastReport): string[] {
     ['route', route.join(' → ') || report.place],
     ['sow / plant / expect to keep', `${sow} / ${plant} / ${keep}, on ${amountText(report.groundM2)} m²`],
     ['up', dayBandText(report.emergence)],
+    ['comes up, of seed that can', shareText(report.germinatingShare)],
     ...(report.plantingOut === null
       ? []
       : [['planted out', dayBandText(report.plantingOut)] as [string, string]]),

@@ -31,6 +31,7 @@ export const riskWord = wordFrom({
   'pots-check': 'checks in its pot if it waits: feed, do not let it dry',
   drought: 'dry ground: water in the first weeks',
   emergence: 'comes up badly: sow a few spare',
+  'old-seed': 'old seed: sown thicker, as counted',
   'hot-seedbed': 'seed sulks in the heat: shade the tray',
 });
 

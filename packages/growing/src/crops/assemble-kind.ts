@@ -14,10 +14,16 @@ export interface AssembledKind {
 }
 
 function complainOfDisorder(kind: CropType, read: TableReader): void {
-  const { startsAs, emergenceBaseC, emergenceOptimumC, emergenceCeilingC } = kind;
-  const emergesInOrder = emergenceBaseC < emergenceOptimumC && emergenceOptimumC <= emergenceCeilingC;
+  const { startsAs, emergenceBaseC, emergenceOptimumC, emergencePlateauC, emergenceCeilingC } = kind;
+  const emergesInOrder =
+    emergenceBaseC < emergenceOptimumC && emergenceOptimumC + emergencePlateauC < emergenceCeilingC;
   if (startsAs === 'seed' && !emergesInOrder)
     read.complain('table.temperatures-disordered', 'emergence-optimum-c');
+  const germinatesInOrder =
+    kind.germinationColdNoneC < kind.germinationColdFullC &&
+    kind.germinationColdFullC <= kind.germinationWarmFullC &&
+    kind.germinationWarmFullC < kind.germinationWarmNoneC;
+  if (!germinatesInOrder) read.complain('table.temperatures-disordered', 'germination-warm-full-c');
   if (kind.growthBaseC >= kind.growthOptimumC)
     read.complain('table.temperatures-disordered', 'growth-optimum-c');
   if (kind.frostHardenedC > kind.frostSoftC)
@@ -50,10 +56,15 @@ export function assembleKind(
     emergenceBaseC: read.number('emergence-base-c'),
     emergenceSumCDays: read.number('emergence-sum-c-days'),
     emergenceOptimumC: read.number('emergence-optimum-c'),
+    emergencePlateauC: read.number('emergence-plateau-c'),
     emergenceCeilingC: read.number('emergence-ceiling-c'),
     emergenceLowestC: read.number('emergence-lowest-c'),
     germinationShare: read.number('germination-share'),
     fieldShare: read.number('field-share'),
+    germinationColdNoneC: read.number('germination-cold-none-c'),
+    germinationColdFullC: read.number('germination-cold-full-c'),
+    germinationWarmFullC: read.number('germination-warm-full-c'),
+    germinationWarmNoneC: read.number('germination-warm-none-c'),
     seedLifeYears: read.number('seed-life-years'),
     growthBaseC: read.number('growth-base-c'),
     growthOptimumC: read.number('growth-optimum-c'),

@@ -126,11 +126,19 @@ export interface CropType {
   readonly emergenceBaseC: number;
   readonly emergenceSumCDays: number;
   readonly emergenceOptimumC: number;
+  /** How far above the optimum the pace holds before it falls towards the ceiling. */
+  readonly emergencePlateauC: number;
   readonly emergenceCeilingC: number;
-  /** Refuses below this soil temperature. */
+  /** Waits below this soil temperature. */
   readonly emergenceLowestC: number;
+  /** Germination that fresh seed is reckoned with, at its best temperature, and the part of it that a garden sees. */
   readonly germinationShare: number;
   readonly fieldShare: number;
+  /** Soil temperatures at which no seed comes up for cold, all of it does, all still does, and none does for heat. */
+  readonly germinationColdNoneC: number;
+  readonly germinationColdFullC: number;
+  readonly germinationWarmFullC: number;
+  readonly germinationWarmNoneC: number;
   /** Years a packet keeps. */
   readonly seedLifeYears: number;
 

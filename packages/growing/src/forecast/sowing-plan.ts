@@ -25,6 +25,8 @@ export interface SowingPlan {
   readonly clearDay: Day | null;
   /** Stations planted (or thinned to). */
   readonly plantsCount: number;
+  /** The plants stand already and were counted: no seed can fail any more. */
+  readonly counted?: boolean;
   readonly protection: readonly ('mesh' | 'net' | 'fleece')[];
 }
 
@@ -63,6 +65,8 @@ export type HarvestReason =
 export interface SowingRun {
   readonly startDay: Day;
   readonly emergenceDay: Day;
+  /** Share of the seed that came up at the warmth it met, against its best temperature; 1 for sets and the like. */
+  readonly germinatingShare: number;
   /** Day in the ground: planting out, or sowing when sown in place. */
   readonly groundDay: Day;
   /** Day on which the ground is free again. */

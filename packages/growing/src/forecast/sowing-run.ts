@@ -8,6 +8,7 @@ import { hazardsOf } from '../growth/hazards-of-crop.ts';
 import { dayOfSum, NEVER } from '../growth/place-clock.ts';
 import { type Raised, raise } from '../growth/raising.ts';
 import { referenceDayCDays } from '../growth/reference-growth.ts';
+import { standShare } from '../growth/seed-stand.ts';
 import { blightEndDay, type Survival, survivalOf } from '../growth/survival.ts';
 import { lotsOf } from './harvest-lots.ts';
 import type { ForecastContext, Member } from './member.ts';
@@ -94,7 +95,8 @@ function gather(
   const { kind } = plan;
   const { raised } = growing;
   const firstDays = new Map<string, Day>();
-  let plants = plan.plantsCount * (1 - kind.growingLossShare) * raised.heldYieldShare;
+  const stand = standShare(raised.germinatingShare);
+  let plants = plan.plantsCount * stand * (1 - kind.growingLossShare) * raised.heldYieldShare;
   let plantGoneDay = NEVER;
   for (const harvest of kind.harvests) {
     const firstDay = firstHarvestDay(growing, harvest, (id) => firstDays.get(id) ?? NEVER);
@@ -280,6 +282,7 @@ export function runSowing(
   return {
     startDay: raised.startDay,
     emergenceDay: raised.emergenceDay,
+    germinatingShare: raised.germinatingShare,
     groundDay: raised.groundDay,
     clearDay,
     harvests: gathered.harvests,

@@ -172,6 +172,12 @@ export const coversTable = Object.freeze({
     'held-growth-share': 0.5,
     'held-size-limit': 1.6,
   }),
+  'seed': numbers({
+    'sown-thicker-most': 2,
+    'least-germinating-share': 0.05,
+    'fresh-viability-probits': 2.05,
+    'least-worth-sowing-share': 0.25,
+  }),
   'offset': numbers({
     'open-sd-c': 0.2,
     'cover-sd-c': 0.5,

@@ -10,9 +10,9 @@ import type { CropType } from '../crops/crop-type.ts';
 import type { PlaceWeather } from '../places/place.ts';
 import { type ColdTriangle, coldUnitsCDays } from './cold-units.ts';
 import { sineDayDegreesC } from './day-degrees.ts';
-import { emergenceRate } from './emergence.ts';
 import { frostThresholdC } from './frost.ts';
 import { effectiveDayDegrees } from './light-limited-heat.ts';
+import { emergenceOfDay, seedlingsOfDay } from './seedbed-day.ts';
 
 export type RunningSum = Float64Array;
 
@@ -24,11 +24,22 @@ export interface PlaceClock {
   growth(kind: CropType): RunningSum;
   /** Progress of emergence: 1 = half of the seed is up. */
   emergence(kind: CropType): RunningSum;
+  /** The same, each day times the share of the seed that comes up at its temperature. */
+  seedlings(kind: CropType): RunningSum;
   /** Cold units, °C·d. */
   cold(triangle: ColdTriangle): RunningSum;
   /** Smallest margin (minimum − killing temperature, °C) of each seven days from the start on. */
   frostMargins(kind: CropType): Float32Array;
 }
+
+const emergenceKey = (kind: CropType): string =>
+  `e${kind.emergenceBaseC}/${kind.emergenceSumCDays}/${kind.emergenceOptimumC}/${kind.emergencePlateauC}/${kind.emergenceCeilingC}/${kind.emergenceLowestC}`;
+
+const germinationKey = (kind: CropType): string =>
+  `${kind.germinationColdNoneC}/${kind.germinationColdFullC}/${kind.germinationWarmFullC}/${kind.germinationWarmNoneC}`;
+
+/** Dry ground slows emergence to half at the worst. */
+const moistShare = (weather: PlaceWeather, i: number): number => Math.min(1, weather.waterShare[i]! + 0.5);
 
 export function makePlaceClock(weather: PlaceWeather): PlaceClock {
   const dayCount = weather.tmaxC.length;
@@ -37,6 +48,7 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
   // Found by kind first: to write the corners out as a key takes longer than the searches that follow.
   const growthByKind = new Map<CropType, RunningSum>();
   const emergenceByKind = new Map<CropType, RunningSum>();
+  const seedlingsByKind = new Map<CropType, RunningSum>();
   const marginsByKind = new Map<CropType, Float32Array>();
 
   const sumOf = (key: string, daily: (i: number) => number): RunningSum => {
@@ -68,12 +80,23 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
     emergence: (kind) => {
       const known = emergenceByKind.get(kind);
       if (known !== undefined) return known;
-      const key = `e${kind.emergenceBaseC}/${kind.emergenceSumCDays}/${kind.emergenceOptimumC}/${kind.emergenceCeilingC}/${kind.emergenceLowestC}`;
+      const { soilC, tminC, tmaxC } = weather;
       const sum = sumOf(
-        key,
-        (i) => emergenceRate(kind, weather.soilC[i]!) * Math.min(1, weather.waterShare[i]! + 0.5),
+        emergenceKey(kind),
+        (i) => emergenceOfDay(kind, soilC[i]!, tminC[i]!, tmaxC[i]!) * moistShare(weather, i),
       );
       emergenceByKind.set(kind, sum);
+      return sum;
+    },
+    seedlings: (kind) => {
+      const known = seedlingsByKind.get(kind);
+      if (known !== undefined) return known;
+      const { soilC, tminC, tmaxC } = weather;
+      const sum = sumOf(
+        `${emergenceKey(kind)}/${germinationKey(kind)}`,
+        (i) => seedlingsOfDay(kind, soilC[i]!, tminC[i]!, tmaxC[i]!) * moistShare(weather, i),
+      );
+      seedlingsByKind.set(kind, sum);
       return sum;
     },
     cold: (triangle) =>

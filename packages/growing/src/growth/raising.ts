@@ -5,15 +5,14 @@
  * size, and loses yield for each week beyond two. Setting out costs a few days of growth.
  */
 import { type Day, invariant } from '@twelvemonth/basis';
-import type { CropType } from '../crops/crop-type.ts';
 import type { Member } from '../forecast/member.ts';
 import type { SowingPlan } from '../forecast/sowing-plan.ts';
 import { coversTable } from '../generated/covers.ts';
+import { emerge, growsFromEmergence } from './emerge.ts';
 import { dayOfSum, NEVER, type PlaceClock, type RunningSum, sumBetween } from './place-clock.ts';
 
 const {
   'hardening-days': hardeningDays,
-  'longest-emergence-days': longestEmergenceDays,
   'held-growth-share': heldGrowthShare,
   'held-size-limit': heldSizeLimit,
 } = coversTable.raising;
@@ -23,6 +22,8 @@ export { hardeningDays };
 export interface Raised {
   readonly startDay: Day;
   readonly emergenceDay: Day;
+  /** Share of the seed that came up at the warmth it met, against its best; 0: too little to count as up. */
+  readonly germinatingShare: number;
   /** When it was fit to set out (in-place sowings: the ground day). */
   readonly readyDay: Day;
   readonly groundDay: Day;
@@ -42,26 +43,17 @@ function workable(clock: PlaceClock, day: Day): Day {
   return i < clock.dayCount ? clock.weather.workableDay[i]! : NEVER;
 }
 
-/** Sets and cloves carry their own start: their growth counts from planting. */
-function growsFromEmergence(kind: CropType): boolean {
-  return kind.startsAs === 'seed' || kind.startsAs === 'tuber';
-}
-
-function emergenceDayIn(clock: PlaceClock, kind: CropType, fromDay: Day): Day {
-  const day = dayOfSum(clock, clock.emergence(kind), fromDay, 1);
-  return growsFromEmergence(kind) && day - fromDay > longestEmergenceDays ? NEVER : day;
-}
-
 function inPlace(member: Member, plan: SowingPlan, startDay: Day): Raised {
   const { kind } = plan;
   const bed = member.clockOf(plan.exposure);
   const growth = bed.growth(kind);
   const groundDay = workable(bed, Math.max(startDay, plan.plantDay ?? startDay));
-  const emergenceDay = emergenceDayIn(bed, kind, groundDay);
+  const { emergenceDay, germinatingShare } = emerge(bed, kind, groundDay, plan.counted ?? false);
   const zeroDay = growsFromEmergence(kind) ? emergenceDay : groundDay;
   return {
     startDay,
     emergenceDay,
+    germinatingShare,
     readyDay: groundDay,
     groundDay,
     bed,
@@ -83,7 +75,7 @@ export function raise(member: Member, plan: SowingPlan, referenceCDays: number, 
   const bed = member.clockOf(plan.exposure);
   const growth = bed.growth(kind);
   const germination = member.clockOf(first.exposure);
-  const emergenceDay = emergenceDayIn(germination, kind, startDay);
+  const { emergenceDay, germinatingShare } = emerge(germination, kind, startDay, plan.counted ?? false);
   const benchStage = stages.find((s) => s.stage === 'bench' || s.stage === 'sill') ?? first;
   const bench = member.clockOf(benchStage.exposure);
   const benchGrowth = bench.growth(kind);
@@ -107,6 +99,7 @@ export function raise(member: Member, plan: SowingPlan, referenceCDays: number, 
   return {
     startDay,
     emergenceDay,
+    germinatingShare,
     readyDay,
     groundDay,
     bed,

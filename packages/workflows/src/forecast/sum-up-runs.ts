@@ -7,6 +7,7 @@ import { dayBandOf } from './day-band.ts';
 export type SummedRuns = Pick<
   ForecastReport,
   | 'emergence'
+  | 'germinatingShare'
   | 'plantingOut'
   | 'firstHarvest'
   | 'lastHarvest'
@@ -84,6 +85,7 @@ export function sumUpRuns(
       runs.map((run) => run.emergenceDay),
       never,
     ),
+    germinatingShare: share((run) => run.germinatingShare),
     plantingOut: raised
       ? dayBandOf(
           runs.map((run) => run.groundDay),

@@ -1,7 +1,8 @@
-import { bandOf, isoFromDay, isoOfWeek, meanOf, mondayOf } from '@twelvemonth/basis';
+import { bandOf, dayOfYear, isoFromDay, isoOfWeek, meanOf, mondayOf } from '@twelvemonth/basis';
 import { hazardsOf, NEVER, runSowing, type SowingPlan } from '@twelvemonth/growing';
 import type { PlanningProblem } from '@twelvemonth/planning';
 import { dayBandOf } from '../forecast/day-band.ts';
+import { openTin, type SeedTin } from '../forecast/seed-tin.ts';
 import { threeNumbers } from '../forecast/three-numbers.ts';
 import type { ReportHarvest, ReportSowing, ReportStage } from '../report/plan-report.ts';
 import type { ChosenSowing } from './chosen-sowings.ts';
@@ -84,6 +85,8 @@ function feedsOf(problem: PlanningProblem, sowing: ChosenSowing): ReportSowing['
   });
 }
 
+/** Mid-May to mid-September, northern days: what fails to come up then fails for heat. */
+const [summerFromDay, summerToDay] = [135, 258];
 const triedMembers = 8;
 const longestDelayWeeks = 8;
 const stillSafeShare = 0.8;
@@ -118,9 +121,36 @@ function delaysOf(
   return { delays, lastSafeDay: isoFromDay(sowing.plan.startDay + safe * 7) };
 }
 
-function risksOf(sowing: ChosenSowing, shares: ReportSowing['shares']): ReportSowing['risks'] {
-  const { plan } = sowing;
+/** Less than this of the seed coming up, for the warmth or for its age, is worth a word. */
+const poorSeedShare = 0.75;
+
+function seedRisks(
+  problem: PlanningProblem,
+  plan: SowingPlan,
+  germinatingShare: number,
+  tinLeftShare: number,
+): { code: string; share: number }[] {
   const risks: { code: string; share: number }[] = [];
+  const shift = problem.context.site.latitudeDeg < 0 ? 182 : 0;
+  const north = ((dayOfYear(plan.startDay) - 1 + shift) % 365) + 1;
+  if (germinatingShare < poorSeedShare)
+    risks.push({
+      code: north > summerFromDay && north < summerToDay ? 'hot-seedbed' : 'emergence',
+      share: 1 - germinatingShare,
+    });
+  if (tinLeftShare < poorSeedShare) risks.push({ code: 'old-seed', share: 1 - tinLeftShare });
+  return risks;
+}
+
+function risksOf(
+  problem: PlanningProblem,
+  sowing: ChosenSowing,
+  shares: ReportSowing['shares'],
+  germinatingShare: number,
+  tinLeftShare: number,
+): ReportSowing['risks'] {
+  const { plan } = sowing;
+  const risks = seedRisks(problem, plan, germinatingShare, tinLeftShare);
   if (shares.bolted.p50 >= 0.05 && plan.kind.bolting?.effect !== 'ends')
     risks.push({ code: 'bolting', share: shares.bolted.p50 });
   if (shares.frosted.p90 >= 0.1) risks.push({ code: 'frost', share: shares.frosted.p90 });
@@ -163,6 +193,7 @@ export function reportSowing(
   problem: PlanningProblem,
   sowing: ChosenSowing,
   missingWithout: number,
+  tin: SeedTin,
 ): ReportSowing {
   const { plan, runs } = sowing;
   const ground = problem.ground[sowing.ground]!;
@@ -172,7 +203,11 @@ export function reportSowing(
     frosted: bandOf(runs.map((r) => r.frostedShare)),
     lost: bandOf(runs.map((r) => r.lostShare)),
   };
-  const risks = risksOf(sowing, shares);
+  const germinatingShare = bandOf(runs.map((r) => r.germinatingShare)).p50;
+  const seeds = sowing.state === 'done' ? openTin([]) : tin;
+  const drawSeed = seeds.drawFor(plan.kind, plan.startDay);
+  const count = threeNumbers(plan.kind, plan.plantsCount, raised, germinatingShare, drawSeed);
+  const risks = risksOf(problem, sowing, shares, germinatingShare, count.tinLeftShare);
   const clearDay = plan.clearDay ?? medianDay(runs.map((r) => r.clearDay));
   const placed = new Map<string, ReportSowing['beds'][number]>();
   for (const p of sowing.placements) {
@@ -194,7 +229,7 @@ export function reportSowing(
     startsAs: plan.kind.startsAs,
     state: sowing.state,
     sow: isoFromDay(plan.startDay),
-    count: threeNumbers(plan.kind, plan.plantsCount, raised),
+    count,
     groundM2: Math.round(sowing.stripsCount * ground.stripM2 * 100) / 100,
     routeId: plan.route,
     route: stagesOf(problem, sowing),

@@ -147,6 +147,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       plantDay: onBench === undefined ? start.plantDay : Math.max(fromDay, start.plantDay ?? fromDay),
       clearDay: null,
       plantsCount: stationsOf(standing, kind),
+      counted: true,
       protection: input.protection,
     };
     const { endDay, groundDay } = naturalEnd(context, plan, stores, fromDay);

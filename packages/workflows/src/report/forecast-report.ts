@@ -1,4 +1,5 @@
 import type { Band } from '@twelvemonth/basis';
+import type { ThreeNumbers } from '../forecast/three-numbers.ts';
 import type { DayBand, ReportStage } from './plan-report.ts';
 
 /** What `forecast` answers for one sowing or each of a list. */
@@ -11,9 +12,11 @@ export interface ForecastReport {
   readonly route: readonly ReportStage[];
   readonly members: number;
   readonly seed: number;
-  readonly count: { readonly sow: number; readonly plant: number; readonly keep: number };
+  readonly count: ThreeNumbers;
   readonly groundM2: number;
   readonly emergence: DayBand;
+  /** Of the seed that can germinate, what comes up at the warmth it meets; 1 for sets and the like. */
+  readonly germinatingShare: Band;
   readonly plantingOut: DayBand | null;
   readonly firstHarvest: DayBand;
   readonly lastHarvest: DayBand;

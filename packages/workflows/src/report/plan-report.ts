@@ -1,4 +1,5 @@
 import type { Band, Issue } from '@twelvemonth/basis';
+import type { ThreeNumbers } from '../forecast/three-numbers.ts';
 
 /** What `plan` answers, in plain data: the JSON output, and what every sheet is made from. Days are ISO dates. */
 
@@ -40,7 +41,7 @@ export interface ReportSowing {
   readonly state: 'done' | 'firm' | 'draft';
   /** Day of sowing (of planting for sets, cloves, tubers, crowns). */
   readonly sow: string;
-  readonly count: { readonly sow: number; readonly plant: number; readonly keep: number };
+  readonly count: ThreeNumbers;
   readonly groundM2: number;
   readonly routeId: string;
   readonly route: readonly ReportStage[];

@@ -1,4 +1,11 @@
-import { dayOfSum, emergenceRate, makePlaceClock, NEVER } from '@twelvemonth/growing';
+import {
+  dayOfSum,
+  emergenceRate,
+  leastGerminatingShare,
+  makePlaceClock,
+  NEVER,
+  shareUpBetween,
+} from '@twelvemonth/growing';
 import { z } from 'zod';
 import { daily, kindField, measured } from '../fields.ts';
 import { kindNamed, sound } from '../named-things.ts';
@@ -19,7 +26,9 @@ export const emergenceProbe = probeModel({
     days: `days to half emergence, whole; null when it never comes (within ${longestTrialDays} days, or the days given); a forecast gives seed up after 90`,
     exactDays: 'the same with its fraction, at a constant temperature; null otherwise',
     emergedShare:
-      'share of the seeds sown that come up in the field in the end: germination × field factor; 0 where days is null',
+      'share of the seeds sown that come up in the field in the end: germination × field factor × what this warmth lets up; 0 where that is under 0.05 or days is null',
+    germinatingShare:
+      'of the seed that can germinate, what this warmth lets up against the best; 0 where days is null',
     ratePerDay: 'progress on the last day, share a day',
   },
   example: { kind: 'carrot-maincrop', constantC: 12 },
@@ -37,11 +46,13 @@ export const emergenceProbe = probeModel({
     const clock = makePlaceClock(steadyPlace(0, soilC));
     const day = dayOfSum(clock, clock.emergence(kind), 0, 1);
     const rate = emergenceRate(kind, soilC[soilC.length - 1]!);
-    const comes = day < NEVER;
+    const share = day < NEVER ? shareUpBetween(clock, kind, 0, day) : 0;
+    const comes = share >= leastGerminatingShare;
     return {
       days: comes ? day : null,
       exactDays: comes && i.constantC !== undefined ? 1 / rate : null,
-      emergedShare: comes ? kind.germinationShare * kind.fieldShare : 0,
+      emergedShare: comes ? kind.germinationShare * kind.fieldShare * share : 0,
+      germinatingShare: comes ? share : 0,
       ratePerDay: rate,
     };
   },
