@@ -8,6 +8,7 @@ export function assembleHazard(id: string, read: TableReader): Hazard {
     crops: read.list('crops'),
     trigger: read.text('trigger') as Hazard['trigger'],
     fromDayOfYear: read.number('from-day-of-year'),
+    ordinaryYearFromDayOfYear: read.number('ordinary-year-from-day-of-year'),
     toDayOfYear: read.number('to-day-of-year'),
     stage: read.text('stage') as Hazard['stage'],
     youngDays: read.number('young-days'),

@@ -194,6 +194,8 @@ export interface Hazard {
    * blight: from the first blight spell of the member's weather within the same window. */
   readonly trigger: 'season' | 'blight';
   readonly fromDayOfYear: number;
+  /** blight: spells before this day infect in bad years only. */
+  readonly ordinaryYearFromDayOfYear: number;
   readonly toDayOfYear: number;
   /** young: the first `youngDays` after emergence or planting only; any: whenever it stands. */
   readonly stage: 'young' | 'any';

@@ -2,6 +2,7 @@
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import { seasonDayOfYear } from '../climate/season-day.ts';
 import type { CropType, Harvest, StoreId } from '../crops/crop-type.ts';
+import { coversTable } from '../generated/covers.ts';
 import { boltingEndDay, coldBoltedShare } from '../growth/bolting.ts';
 import { firstHarvestDay, type Growing, gateDay, midwinterBefore } from '../growth/harvest-days.ts';
 import { hazardsOf } from '../growth/hazards-of-crop.ts';
@@ -78,6 +79,14 @@ function plantEnd(context: ForecastContext, member: Member, plan: SowingPlan, gr
   return candidates.reduce((best, end) => (end.day < best.day ? end : best));
 }
 
+/** Tubers whose haulm blight has ended are lifted as they are, where they are worth it. */
+function isLiftedAtEnd(growing: Growing, harvest: Harvest, end: Ends): boolean {
+  const { kind, raised } = growing;
+  if (kind.startsAs !== 'tuber' || harvest.habit !== 'stands' || end.reason !== 'plant-gone') return false;
+  const least = coversTable.blight['least-lifted-share'] * growing.sumOf(harvest.startDays);
+  return raised.growthAt(end.day) >= least;
+}
+
 interface Gathered {
   readonly harvests: HarvestRun[];
   readonly lots: Lot[];
@@ -99,10 +108,12 @@ function gather(
   let plants = plan.plantsCount * stand * (1 - kind.growingLossShare) * raised.heldYieldShare;
   let plantGoneDay = NEVER;
   for (const harvest of kind.harvests) {
-    const firstDay = firstHarvestDay(growing, harvest, (id) => firstDays.get(id) ?? NEVER);
+    const grownDay = firstHarvestDay(growing, harvest, (id) => firstDays.get(id) ?? NEVER);
+    const lifted = grownDay >= end.day && isLiftedAtEnd(growing, harvest, end);
+    const firstDay = lifted ? end.day : grownDay;
     firstDays.set(harvest.id, firstDay);
     const gone = harvest.after === null && firstDay > plantGoneDay;
-    if (firstDay >= end.day || gone || firstDay >= NEVER) {
+    if ((firstDay >= end.day && !lifted) || gone || firstDay >= NEVER) {
       const reason = raised.emergenceDay >= NEVER ? 'never-emerges' : gone ? 'plant-gone' : end.reason;
       gathered.harvests.push({
         id: harvest.id,

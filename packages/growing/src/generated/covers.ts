@@ -165,6 +165,7 @@ export const coversTable = Object.freeze({
     'minimum-c': 10,
     'rain-mm': 1,
     'days-to-end': 14,
+    'least-lifted-share': 0.5,
   }),
   'raising': numbers({
     'hardening-days': 10,

@@ -1,4 +1,4 @@
-import type { Day } from '@twelvemonth/basis';
+import { civilFromDay, type Day } from '@twelvemonth/basis';
 import type { Hazard } from '../crops/crop-type.ts';
 import type { Member } from '../forecast/member.ts';
 import type { SowingPlan } from '../forecast/sowing-plan.ts';
@@ -60,7 +60,15 @@ export function survivalOf(
   };
 }
 
-/** Day on which blight ends the growth of the crop (some days after the first spell in its window), or NEVER. */
+/** A member has a blight year or not: in bad years the first spell of the window infects, in ordinary ones a later one. */
+function infects(member: Member, hazard: Hazard, day: Day, dayOfYearNorth: number): boolean {
+  if (dayOfYearNorth < hazard.fromDayOfYear || dayOfYearNorth > hazard.toDayOfYear) return false;
+  if (dayOfYearNorth >= hazard.ordinaryYearFromDayOfYear) return true;
+  const { year } = civilFromDay(day - (dayOfYearNorth - hazard.fromDayOfYear));
+  return member.hazardYears.isBad(hazard.group, year, hazard.badYearProb);
+}
+
+/** Day on which blight ends the growth of the crop (some days after the spell that infects), or NEVER. */
 export function blightEndDay(
   member: Member,
   hazards: readonly Hazard[],
@@ -72,9 +80,7 @@ export function blightEndDay(
     if (hazard.trigger !== 'blight' || (underCover && hazard.underCoverShare < 0.5)) continue;
     for (const day of member.blightDays) {
       if (day < fromDay + hazard.youngDays) continue;
-      const doy = dayOfYearNorth(day);
-      if (doy >= hazard.fromDayOfYear && doy <= hazard.toDayOfYear)
-        return day + coversTable.blight['days-to-end'];
+      if (infects(member, hazard, day, dayOfYearNorth(day))) return day + coversTable.blight['days-to-end'];
     }
   }
   return NEVER;
