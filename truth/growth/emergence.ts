@@ -1,5 +1,10 @@
-/** Days to emergence at constant soil temperature, cell by cell of a published table. */
-import { emergenceRate, kindById } from '../../packages/growing/src/index.ts';
+/** Days to emergence at constant soil temperature, and the seedlings that came, cell by cell of a published leaflet. */
+import {
+  emergenceRate,
+  germinatingShare,
+  kindById,
+  leastGerminatingShare,
+} from '../../packages/growing/src/index.ts';
 import { type Answer, answers } from '../facts.ts';
 import { type Figure, numberIn, readFigures, sourceText } from '../figures.ts';
 import { seedKindsFor } from '../published-crops.ts';
@@ -8,6 +13,8 @@ import { type TruthRow, truthRows } from '../truth-row.ts';
 
 /** Past this many days a seed counts as not having come up. */
 const trialDays = 100;
+/** Two lots of one crop may well differ so much at one temperature: the leaflet tested one lot of each. */
+const lotSpreadShare = 0.15;
 
 function rowsOf(figure: Figure): TruthRow[] {
   const soilC = numberIn(figure, 'soilC');
@@ -21,7 +28,8 @@ function rowsOf(figure: Figure): TruthRow[] {
         return truthRows('emergence where nothing came up, share of the way in 100 days', '1', source)(
           name,
           0,
-          trialDays * rate,
+          // What comes up in less than a twentieth of the seed has not come up.
+          germinatingShare(kind, soilC) < leastGerminatingShare ? 0 : trialDays * rate,
           0.999,
           kind.id,
         );
@@ -43,8 +51,22 @@ function rowsOf(figure: Figure): TruthRow[] {
   });
 }
 
-export const emergenceRows = (split: Split): TruthRow[] =>
-  readFigures('emergence-days', split).flatMap(rowsOf);
+/** Seedlings that came, against the lot's best temperature. */
+function shareRowsOf(figure: Figure): TruthRow[] {
+  const soilC = numberIn(figure, 'soilC');
+  const expected = numberIn(figure, 'percent') / numberIn(figure, 'bestPercent');
+  return seedKindsFor(figure.crop!).map((kind, i): TruthRow => {
+    const name = `${figure.crop} at ${soilC} °C${i === 0 ? '' : `, ${kind.crop}`}`;
+    const got = germinatingShare(kind, soilC);
+    const row = truthRows('seedlings that come up, share of the best temperature', '1', sourceText(figure));
+    return { ...row(name, expected, got, lotSpreadShare, kind.id), figure: figure.id };
+  });
+}
+
+export const emergenceRows = (split: Split): TruthRow[] => [
+  ...readFigures('emergence-days', split).flatMap(rowsOf),
+  ...readFigures('emergence-percent', split).flatMap(shareRowsOf),
+];
 
 /** Onion by the thermal time that a second source gives. */
 export function onionEmergenceAnswers(): Answer[] {
