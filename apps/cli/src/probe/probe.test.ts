@@ -82,6 +82,15 @@ test('Penman–Monteith gives the worked example with its intermediates', () => 
   expect(byVapour.et0Mm).toBeCloseTo(3.88 - 0.518 * 0.408, 1);
 });
 
+test('emergence: warmth and age take their part of the seed', () => {
+  const at = (constantC: number, packetAgeYears = 0) =>
+    answer('emergence', { kind: 'spinach-spring', constantC, packetAgeYears });
+  expect(at(25).emergedShare).toBeLessThan(0.5 * at(10).emergedShare);
+  expect(at(10, 3).emergedShare / at(10).emergedShare).toBeCloseTo(at(10, 3).agedShare, 4);
+  expect(at(10, 3).agedShare).toBeLessThan(0.6);
+  expect(at(10).agedShare).toBe(1);
+});
+
 test('emergence at a constant temperature agrees with the same days one by one', () => {
   const constant = answer('emergence', { kind: 'carrot-maincrop', constantC: 12 });
   const daily = answer('emergence', { kind: 'carrot-maincrop', dailyC: new Array(60).fill(12) });
