@@ -4,6 +4,9 @@ import { arithmeticRows } from './growth/arithmetic.ts';
 import { growthTruthRows } from './growth/rows.ts';
 import type { Split } from './split.ts';
 import { calendarTruthRows } from './trade/calendar.ts';
+import { harvestMiddleRows } from './trade/harvest-middle.ts';
+import { keepingRows } from './trade/keeping.ts';
+import { yieldRows } from './trade/yields.ts';
 import { splitOfRow, type TruthRow } from './truth-row.ts';
 
 /** Rows whose figures lie beside the code that computes them: worked examples of printed formulas, nothing to fit. */
@@ -12,5 +15,8 @@ const writtenOut = (): TruthRow[] => [...climateTruthRows(), ...arithmeticRows()
 export const truthRowsOf = (split: Split): TruthRow[] => [
   ...writtenOut().filter((row) => splitOfRow(row) === split),
   ...growthTruthRows(split),
+  ...harvestMiddleRows(split),
+  ...keepingRows(split),
+  ...yieldRows(split),
   ...calendarTruthRows(split),
 ];

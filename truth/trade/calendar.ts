@@ -17,13 +17,13 @@ import { type TruthRow, truthRows } from '../truth-row.ts';
 export const tradeStations = ['wattisham', 'dublin'] as const;
 const toleranceDays = 21;
 
-const calendarId = (row: CalendarRow): string => `${row.kind}/${row.route}/${row.growsIn}`;
+export const calendarId = (row: CalendarRow): string => `${row.kind}/${row.route}/${row.growsIn}`;
 
 /** The id that a published window is held out by. */
-const figureOf = (row: CalendarRow): string => `calendar: ${calendarId(row)}`;
+export const figureOf = (row: CalendarRow): string => `calendar: ${calendarId(row)}`;
 
 /** Perennials stand for years: their calendar has no sowing that a forecast could be made for. */
-const yearlyCalendarRows = (split: Split): readonly CalendarRow[] =>
+export const yearlyCalendarRows = (split: Split): readonly CalendarRow[] =>
   calendarRows().filter((row) => kindById(row.kind)?.perennial === false && splitOf(figureOf(row)) === split);
 
 /** What a calendar means by harvest: the heaviest one that does not follow another. */
@@ -32,7 +32,7 @@ function mainHarvestIndex(kind: CropType): number {
   return weights.indexOf(Math.max(...weights));
 }
 
-function sourceOf(row: CalendarRow): string {
+export function sourceOf(row: CalendarRow): string {
   const packed = tables.rowsBySubject[`calendar:${calendarId(row)}`]?.[0];
   const [source, basis] = [packed?.[5] ?? '', packed?.[7] ?? ''];
   const title = sourceById(source)?.title ?? source;
@@ -41,7 +41,7 @@ function sourceOf(row: CalendarRow): string {
 
 /** Days before (−) or after (+) a window; nothing inside it. The window lies in the year that is nearest. */
 function daysOutside(day: number, fromDayOfYear: number, toDayOfYear: number): number {
-  const length = (toDayOfYear - fromDayOfYear + 365) % 365;
+  const length = spanDays(fromDayOfYear, toDayOfYear);
   let best = Number.POSITIVE_INFINITY;
   for (const year of [2025, 2026, 2027, 2028]) {
     const from = dayFromCivil(year, 1, 1) + fromDayOfYear - 1;
@@ -51,10 +51,14 @@ function daysOutside(day: number, fromDayOfYear: number, toDayOfYear: number): n
   return best;
 }
 
-function middleOfSowing(row: CalendarRow): number {
-  const length = (row.sowToDayOfYear - row.sowFromDayOfYear + 365) % 365;
-  return firstDay + row.sowFromDayOfYear - 1 + Math.round(length / 2);
-}
+export const spanDays = (fromDayOfYear: number, toDayOfYear: number): number =>
+  (toDayOfYear - fromDayOfYear + 365) % 365;
+
+/** The sowing window opens in 2026. */
+export const firstSowingDay = (row: CalendarRow): number => firstDay + row.sowFromDayOfYear - 1;
+
+export const middleOfSowing = (row: CalendarRow): number =>
+  firstSowingDay(row) + Math.round(spanDays(row.sowFromDayOfYear, row.sowToDayOfYear) / 2);
 
 function calendarRowAt(row: CalendarRow, station: string): TruthRow {
   const kind = kindById(row.kind)!;
