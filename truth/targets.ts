@@ -45,7 +45,7 @@ function meanTarget(what: string, rows: readonly TruthRow[], askedDays: number):
 
 /** Groups that check printed formulas to their printed digits. */
 export const isWrittenOut = (row: TruthRow): boolean =>
-  /^(FAO-56|day length|degree-days|damping|amplitude|lag|WGEN|effective day-degrees|carrot vernalisation, (rate|days))/.test(
+  /^(FAO-56|day length|degree-days|damping|amplitude|lag|WGEN|effective day-degrees|carrot vernalisation, (rate|days)|.*, worked out$)/.test(
     groupNameOf(row),
   );
 
