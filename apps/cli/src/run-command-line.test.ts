@@ -42,7 +42,6 @@ test.each([
   [['plan', 'x', '--time', 'soon']],
   [['plan', 'x', '--no-such-thing']],
   [['forecast', 'x', '--kind', 'leek']],
-  [['forecast', 'x', '--kind', 'no-such-kind', '--sow', '2027-03-01']],
   [['sheet', 'x', '--month', '2026-13']],
   [['sheet', 'x', '--month', '2026-09', '--dark-months']],
   [['sheet', 'x', '--dark-months', '--format', 'ics']],

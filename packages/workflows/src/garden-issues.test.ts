@@ -55,7 +55,7 @@ describe('issues of a garden', () => {
       ...withStanding({ kind: 'calabrese' }),
       stores: [{ store: 'cellar', capacityKg: null }],
       stock: [{ ...marram.stock[0]!, kind: 'apple' }],
-      seeds: [{ kind: 'fennel', seedsCount: 10, packedYear: null }],
+      seeds: [{ kind: 'cardoon', seedsCount: 10, packedYear: null }],
       site: { ...marram.site, climate: { kind: 'station', station: 'valencia' } },
       household: {
         ...marram.household,

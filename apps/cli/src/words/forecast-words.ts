@@ -22,7 +22,7 @@ const bandText = (band: Band): string =>
   `${amountText(band.p50)} (${amountText(band.p10)} – ${amountText(band.p90)})`;
 
 export function forecastText(report: ForecastReport): string[] {
-  const { sow, plant, keep } = report.count;
+  const { sow, plant, keep, fromTin, tinLeftShare } = report.count;
   const route = report.route.map(
     (s) => `${s.placeName || stageWord(s.stage)} from ${dateWords.day(dayOf(s.from))}`,
   );
@@ -30,6 +30,14 @@ export function forecastText(report: ForecastReport): string[] {
     ['sown or planted', dateWords.dayInFull(dayOf(report.sow))],
     ['route', route.join(' → ') || report.place],
     ['sow / plant / expect to keep', `${sow} / ${plant} / ${keep}, on ${amountText(report.groundM2)} m²`],
+    ...(fromTin === 0
+      ? []
+      : [
+          [
+            'seed from the tin',
+            `${fromTin} of them, as good as ${percentText(tinLeftShare)} of fresh seed`,
+          ] as [string, string],
+        ]),
     ['up', dayBandText(report.emergence)],
     ['comes up, of seed that can', shareText(report.germinatingShare)],
     ...(report.plantingOut === null
