@@ -1,12 +1,16 @@
+import { coverLiftAnswers, coverLightRows } from '../climate/covers.ts';
 import { winterHeatAnswers } from '../climate/winter-heat.ts';
 import { type Answer, factRows } from '../facts.ts';
 import type { Split } from '../split.ts';
 import type { TruthRow } from '../truth-row.ts';
 import { boltingAnswers } from './bolting.ts';
 import { emergenceRows, onionEmergenceAnswers } from './emergence.ts';
+import { firstHarvestRows } from './first-harvest.ts';
 import { frostAnswers } from './frost.ts';
+import { frostDamageRows } from './frost-damage.ts';
 import { lettuceAnswers } from './lettuce.ts';
 import { onionSetAnswers } from './onion-sets.ts';
+import { temperatureRows } from './temperatures.ts';
 import { winterFactAnswers } from './winter-facts.ts';
 
 let given: readonly Answer[] | null = null;
@@ -21,11 +25,16 @@ export function factAnswers(): readonly Answer[] {
     ...winterFactAnswers(),
     ...winterHeatAnswers(),
     ...onionSetAnswers(),
+    ...coverLiftAnswers(),
   ];
   return given;
 }
 
 export const growthTruthRows = (split: Split): TruthRow[] => [
   ...emergenceRows(split),
+  ...firstHarvestRows(split),
+  ...temperatureRows(split),
+  ...frostDamageRows(split),
+  ...coverLightRows(split),
   ...factRows(split, factAnswers()),
 ];
