@@ -2,6 +2,7 @@
 import type { Group } from './groups.ts';
 import type { KnownGap } from './known-gaps.ts';
 import { cropsWithoutKind } from './published-crops.ts';
+import { referencesWithoutKind } from './reference-kinds.ts';
 import { blindTable, groupsTable, markdownTable, rowsTable, targetsTable } from './report-tables.ts';
 import { targetsOf } from './targets.ts';
 import { isMet, type TruthRow } from './truth-row.ts';
@@ -48,6 +49,8 @@ ${targetsTable(targetsOf(rows, heldOut))}
 ${groupsTable(groups.seen, groups.heldOut)}
 
 Published crops that we have no kind of, so that their figures are in no row: ${cropsWithoutKind().join(', ')}.
+
+Published rows that wait for a kind, and count as dropped till then: ${referencesWithoutKind().join(', ') || 'none'}.
 
 ## Not met
 

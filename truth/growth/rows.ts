@@ -2,6 +2,7 @@ import { coverLiftAnswers, coverLightRows } from '../climate/covers.ts';
 import { winterHeatAnswers } from '../climate/winter-heat.ts';
 import { type Answer, factRows } from '../facts.ts';
 import type { Split } from '../split.ts';
+import { carrotStandingAnswers } from '../trade/carrot-standing.ts';
 import type { TruthRow } from '../truth-row.ts';
 import { boltingAnswers } from './bolting.ts';
 import { emergenceRows, onionEmergenceAnswers } from './emergence.ts';
@@ -26,6 +27,7 @@ export function factAnswers(): readonly Answer[] {
     ...winterHeatAnswers(),
     ...onionSetAnswers(),
     ...coverLiftAnswers(),
+    ...carrotStandingAnswers(),
   ];
   return given;
 }
