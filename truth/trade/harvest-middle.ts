@@ -2,13 +2,20 @@
  * The middle of the forecast harvest against the middle of the published one. Sown in the middle of the published sowing
  * window; the forecast runs from the first week in which there is something to pick to the last.
  */
-import { isoFromDay, mondayOf, quantileOfSorted, type Week } from '../../packages/basis/src/index.ts';
+import {
+  dayFromCivil,
+  isoFromDay,
+  mondayOf,
+  quantileOfSorted,
+  type Week,
+} from '../../packages/basis/src/index.ts';
 import {
   type CalendarRow,
   type CropType,
   kindById,
   type Lot,
   runSowing,
+  type SowingRun,
 } from '../../packages/growing/src/index.ts';
 import { contextAt, noStores, sowingPlan } from '../garden-under-test.ts';
 import type { Split } from '../split.ts';
@@ -51,20 +58,34 @@ function offeredByWeek(lots: readonly Lot[]): Map<Week, number> {
   return offered;
 }
 
+/** From the first to the last week of harvest of one member; none when it harvests nothing. */
+function windowOf(kind: CropType, run: SowingRun): Window[] {
+  const offered = offeredByWeek(run.lots);
+  const best = Math.max(0, ...offered.values());
+  if (best === 0) return [];
+  const weeks = [...offered].filter(([, servings]) => servings >= realWeekShare * best).map(([week]) => week);
+  const picked = { from: mondayOf(Math.min(...weeks)), to: mondayOf(Math.max(...weeks)) + 6 };
+  // What is lifted at once may be lifted on any day of its window.
+  const all = run.harvests.reduce((sum, harvest) => sum + harvest.servings, 0);
+  const lifted = run.harvests.filter(
+    (harvest, i) => kind.harvests[i]!.habit === 'once' && harvest.servings >= realWeekShare * all,
+  );
+  return [
+    {
+      from: Math.min(picked.from, ...lifted.map((harvest) => harvest.firstDay)),
+      to: Math.max(picked.to, ...lifted.map((harvest) => harvest.lastDay)),
+    },
+  ];
+}
+
 /** From the first to the last week of harvest, medians of the members; null when most of them harvest nothing. */
 function forecastOf(kind: CropType, row: CalendarRow, station: string): Window | null {
   const context = contextAt(station);
   const exposure = row.growsIn === 'tub' ? 'open' : row.growsIn;
   const plan = sowingPlan(kind, row.route, exposure, middleOfSowing(row));
-  const windows = context.members.flatMap((member): Window[] => {
-    const offered = offeredByWeek(runSowing(context, member, plan, noStores).lots);
-    const best = Math.max(0, ...offered.values());
-    if (best === 0) return [];
-    const weeks = [...offered]
-      .filter(([, servings]) => servings >= realWeekShare * best)
-      .map(([week]) => week);
-    return [{ from: mondayOf(Math.min(...weeks)), to: mondayOf(Math.max(...weeks)) + 6 }];
-  });
+  const windows = context.members.flatMap((member): Window[] =>
+    windowOf(kind, runSowing(context, member, plan, noStores)),
+  );
   if (2 * windows.length < context.members.length) return null;
   return { from: median(windows.map((w) => w.from)), to: median(windows.map((w) => w.to)) };
 }
@@ -79,6 +100,10 @@ function daysAfter(middle: number, row: CalendarRow): number {
   const days = middle - published;
   return days - 365 * Math.round(days / 365);
 }
+
+/** Month and day of a day of a common year. */
+const monthAndDay = (dayOfYear: number): string =>
+  isoFromDay(dayFromCivil(2025, 1, 1) + dayOfYear - 1).slice(5);
 
 function middleRow(row: CalendarRow, split: Split): TruthRow {
   const kind = kindById(row.kind)!;
@@ -95,7 +120,7 @@ function middleRow(row: CalendarRow, split: Split): TruthRow {
     0,
     Math.round(got),
     toleranceDays[split],
-    said,
+    `${said}; published ${monthAndDay(row.harvestFromDayOfYear)} to ${monthAndDay(row.harvestToDayOfYear)}`,
   );
   return { ...truth, figure: figureOf(row) };
 }

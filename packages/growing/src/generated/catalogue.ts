@@ -825,7 +825,7 @@ rowsBySubject: {
 ["sow-from","91","","","day-of-year","allotment-guide-1945","sowing calendar","handbook","S England and Midlands and E Ireland","a July row stands for winter and spring"],
 ["sow-to","212","","","day-of-year","allotment-guide-1945","sowing calendar","handbook","S England and Midlands and E Ireland",""],
 ["harvest-from","182","","","day-of-year","allotment-guide-1945","sowing calendar","handbook","S England and Midlands and E Ireland",""],
-["harvest-to","334","","","day-of-year","allotment-guide-1945","sowing calendar","handbook","S England and Midlands and E Ireland",""],
+["harvest-to","151","","","day-of-year","allotment-guide-1945","sowing calendar","handbook","S England and Midlands and E Ireland","printed in two parts: July to November and March to May"],
 ],
 "calendar:chard/module/cover": [
 ["sow-from","182","","","day-of-year","","","practice","S England and Midlands and E Ireland","sown in August picked September to April"],
