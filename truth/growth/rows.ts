@@ -5,6 +5,7 @@ import type { Split } from '../split.ts';
 import { carrotStandingAnswers } from '../trade/carrot-standing.ts';
 import type { TruthRow } from '../truth-row.ts';
 import { boltingAnswers } from './bolting.ts';
+import { coldOfBoltingAnswers } from './cold-of-bolting.ts';
 import { emergenceRows, onionEmergenceAnswers } from './emergence.ts';
 import { firstHarvestRows } from './first-harvest.ts';
 import { frostAnswers } from './frost.ts';
@@ -23,6 +24,7 @@ export function factAnswers(): readonly Answer[] {
     ...lettuceAnswers(),
     ...frostAnswers(),
     ...boltingAnswers(),
+    ...coldOfBoltingAnswers(),
     ...winterFactAnswers(),
     ...winterHeatAnswers(),
     ...onionSetAnswers(),

@@ -35,7 +35,7 @@ import {
 /** What is asked: 18 days of the rows that a fit may see, 10 of those that are held out. */
 const toleranceDays: Readonly<Record<Split, number>> = { calibration: 18, 'held-out': 10 };
 /** A window as long as this has no middle to speak of. */
-const allYearDays = 330;
+const allYearDays = 350;
 /** A week that offers less than this share of the best one does not count as harvest. */
 const realWeekShare = 0.1;
 
