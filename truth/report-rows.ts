@@ -6,6 +6,7 @@ import type { Split } from './split.ts';
 import { calendarTruthRows } from './trade/calendar.ts';
 import { harvestMiddleRows } from './trade/harvest-middle.ts';
 import { keepingRows } from './trade/keeping.ts';
+import { weeksToHarvestRows } from './trade/weeks-to-harvest.ts';
 import { yieldRows } from './trade/yields.ts';
 import { splitOfRow, type TruthRow } from './truth-row.ts';
 
@@ -16,6 +17,7 @@ export const truthRowsOf = (split: Split): TruthRow[] => [
   ...writtenOut().filter((row) => splitOfRow(row) === split),
   ...growthTruthRows(split),
   ...harvestMiddleRows(split),
+  ...weeksToHarvestRows(split),
   ...keepingRows(split),
   ...yieldRows(split),
   ...calendarTruthRows(split),

@@ -55,6 +55,7 @@ const tabled = new Set([
   'middle of the harvest against its published window',
   'end of keeping against the published range',
   'yield against the published range',
+  'weeks from sowing to the first harvest',
 ]);
 
 export const middleGroup = 'middle of the harvest against its published window';

@@ -27,7 +27,7 @@ export const yearlyCalendarRows = (split: Split): readonly CalendarRow[] =>
   calendarRows().filter((row) => kindById(row.kind)?.perennial === false && splitOf(figureOf(row)) === split);
 
 /** What a calendar means by harvest: the heaviest one that does not follow another. */
-function mainHarvestIndex(kind: CropType): number {
+export function mainHarvestIndex(kind: CropType): number {
   const weights = kind.harvests.map((harvest) => (harvest.after === null ? harvest.yieldGPerPlant : 0));
   return weights.indexOf(Math.max(...weights));
 }
