@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { figureNames, figureOf, readFigures } from './figures.ts';
 import { gapProblems, parseKnownGaps, readKnownGaps } from './known-gaps.ts';
@@ -75,5 +76,18 @@ describe('the split', () => {
         if (split === 'calibration') expect(figures.length, name).toBeGreaterThan(0);
         for (const figure of figures) expect(splitOf(figureOf(figure)), figure.id).toBe(split);
       }
+  });
+
+  it.each([
+    ['calibration', '../packages/growing/tables/calendar.csv'],
+    ['held-out', './held-out/calendar.csv'],
+  ] as const)('has put every sowing window that is for %s into its file', (split, file) => {
+    const subjects = readFileSync(new URL(file, import.meta.url), 'utf8')
+      .trimEnd()
+      .split('\n')
+      .slice(1)
+      .map((line) => line.slice(0, line.indexOf(',')).replace(':', ': '));
+    expect(subjects.length).toBeGreaterThan(40);
+    expect(subjects.filter((id) => splitOf(id) !== split)).toEqual([]);
   });
 });

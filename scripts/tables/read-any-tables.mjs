@@ -7,6 +7,6 @@ export function readAnyTables(folder) {
   const files = readdirSync(folder).filter((file) => file.endsWith('.csv'));
   return [...new Set([...files, ...catalogueFiles(folder)])].sort().map((file) => {
     const { rows } = asTableRows(readCsv(readFileSync(join(folder, file), 'utf8'), file), file);
-    return { file, rows };
+    return { file: file.replace('../../../', ''), rows };
   });
 }
