@@ -32,9 +32,10 @@ export function reportPage({ rows, heldOut, groups, gaps }: ReportParts): string
   return `# How wrong the engine is
 
 Written by \`npm run truth\`; do not edit. It sets the engine beside figures that others measured or wrote down. Errors are
-without sign. A row that could not be computed is *dropped*: it stays in the count and counts as not met, and so does one
-where the engine says *never*. Every row that is not met stands in known-gaps.txt with its reason. *Common practice* marks
-what growers do without a publication to name: weaker than a measurement.
+without sign; where a source gives a range, its middle is expected and half its width is the tolerance. A row that could
+not be computed is *dropped*: it stays in the count and counts as not met, and so does one where the engine says *never*.
+Every row that is not met stands in known-gaps.txt with its reason. *Common practice* marks what growers do without a
+publication to name: weaker than a measurement.
 
 Rows are divided by the hash of their id before anything is fitted ([record 0007](decisions/0007-rows-held-out-by-hash.md)):
 about a quarter is held out, lies in \`truth/held-out\` and is read by this report alone. The rows of emergence and calendar

@@ -11,7 +11,7 @@ import {
 import { contextAt, noStores, sowingPlan } from '../garden-under-test.ts';
 import { rangeRows, type Said } from '../reference-kinds.ts';
 import type { Split } from '../split.ts';
-import { storageGroup } from '../targets.ts';
+import { keepingEnd, keepingLife } from '../targets.ts';
 import type { TruthRow } from '../truth-row.ts';
 import { middleOfSowing } from './calendar.ts';
 
@@ -65,18 +65,17 @@ function endOfKeeping(kind: CropType, fromDayOfYear: number): Said {
   };
 }
 
-export const keepingRows = (split: Split): TruthRow[] =>
-  [
-    ...rangeRows(
-      'keeping-life',
-      split,
-      { quantity: 'weeks of keeping in the best store', unit: 'weeks', low: 'lowWeeks', high: 'highWeeks' },
-      lifeWeeks,
-    ),
-    ...rangeRows(
-      'keeping-end',
-      split,
-      { quantity: 'day on which keeping ends', unit: 'd', low: 'fromDayOfYear', high: 'toDayOfYear' },
-      (kind, figure) => endOfKeeping(kind, Number(figure.fromDayOfYear)),
-    ),
-  ].map((row) => ({ ...row, group: storageGroup }));
+export const keepingRows = (split: Split): TruthRow[] => [
+  ...rangeRows(
+    'keeping-life',
+    split,
+    { quantity: keepingLife, unit: 'weeks', low: 'lowWeeks', high: 'highWeeks' },
+    lifeWeeks,
+  ),
+  ...rangeRows(
+    'keeping-end',
+    split,
+    { quantity: keepingEnd, unit: 'd', low: 'fromDayOfYear', high: 'toDayOfYear' },
+    (kind, figure) => endOfKeeping(kind, Number(figure.fromDayOfYear)),
+  ),
+];
