@@ -99,6 +99,7 @@ function gardenOf(written: WrittenGarden, today: Day, report: Report): Garden | 
     seeds,
     ownKinds,
     wishes,
+    savesSeedOf: written.savesSeedOf,
     planFrom,
     hoursPerWeek: written.hoursPerWeek,
   };

@@ -64,6 +64,10 @@ export function readStock(written: WrittenGarden, reading: Reading): readonly St
     kind: each.kind,
     amountG: weightOf(reading, each.amount, each.kind, ['stock', index, 'amount']),
     store: each.store,
+    keepBackG:
+      each.keepBack === null
+        ? 0
+        : weightOf(reading, each.keepBack, each.kind, ['stock', index, 'keepBack']).middle,
     since: pastTime(reading, each.since, ['stock', index, 'since']),
     note: each.note,
   }));

@@ -31,6 +31,7 @@ export const writtenStock = z.strictObject({
   kind: slug,
   amount: vagueWeight,
   store: slug,
+  keepBack: vagueWeight.nullable().default(null).describe('How much of it is kept for planting, not for eating.'),
   since: vagueDay.nullable().default(null),
   note: noteText,
 });
@@ -104,5 +105,10 @@ export const writtenGarden = z.strictObject({
   seeds: z.array(writtenSeed).max(2000).default([]),
   ownKinds: z.array(writtenOwnKind).max(500).default([]),
   wishes: z.array(writtenWish).max(2000).default([]),
+  savesSeedOf: z
+    .array(slug)
+    .max(500)
+    .default([])
+    .describe('Kinds of which seed, cloves or tubers are kept for the next planting.'),
 });
 export type WrittenGarden = z.output<typeof writtenGarden>;

@@ -144,6 +144,8 @@ export interface StockEntry {
   /** Grams as stored. */
   readonly amountG: VagueAmount;
   readonly store: string;
+  /** Grams of it that are not for eating: cloves, tubers, beans kept for planting. */
+  readonly keepBackG: number;
   readonly since: VagueDay | null;
   readonly note: string;
 }
@@ -214,6 +216,8 @@ export interface Garden {
   readonly seeds: readonly SeedEntry[];
   readonly ownKinds: readonly OwnKindEntry[];
   readonly wishes: readonly Wish[];
+  /** Kinds of which the household keeps seed, cloves or tubers for the next planting. */
+  readonly savesSeedOf: readonly string[];
   readonly planFrom: Day | null;
   /** Hours a week that people have for the garden; null: not limited. */
   readonly hoursPerWeek: number | null;

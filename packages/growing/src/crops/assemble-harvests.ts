@@ -49,6 +49,7 @@ function assembleHarvest(read: TableReader, id: string): Harvest {
     edibleShare: read.number(`${at}.edible-share`),
     eatWithinWeeks: read.number(`${at}.eat-within-weeks`),
     stores: assembleStores(read, at),
+    keptBackShare: read.number(`${at}.kept-back-share`),
     endsPlant: read.yes(`${at}.ends-plant`),
   };
 }

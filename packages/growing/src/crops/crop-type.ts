@@ -81,6 +81,8 @@ export interface Harvest {
   /** Weeks in which it must be eaten once ready (field holding and fridge together); standing crops: 0 = until the end. */
   readonly eatWithinWeeks: number;
   readonly stores: readonly KeepingRule[];
+  /** Share of the harvest that plants as much again (cloves, tubers, seed): kept back where the household does so. */
+  readonly keptBackShare: number;
   /** The plant is gone after it (roots, heads, bulbs). */
   readonly endsPlant: boolean;
 }

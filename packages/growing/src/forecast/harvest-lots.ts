@@ -4,9 +4,10 @@
  * store lots lie from the lifting on and lose a share each week.
  */
 import { type Day, type Week, weekOfDay } from '@twelvemonth/basis';
-import type { Harvest, KeepingRule, StoreId } from '../crops/crop-type.ts';
+import type { Harvest, StoreId } from '../crops/crop-type.ts';
 import type { Growing } from '../growth/harvest-days.ts';
 import { dayOfSum, sumBetween } from '../growth/place-clock.ts';
+import { keptGPerServing, longestKeeping, putByOf } from './keeping.ts';
 import type { Lot } from './sowing-plan.ts';
 
 export interface LotMaker {
@@ -22,27 +23,21 @@ export interface LotMaker {
   readonly stores: ReadonlySet<StoreId>;
 }
 
-function bestKeeping(maker: LotMaker): KeepingRule | null {
-  let best: KeepingRule | null = null;
-  for (const rule of maker.harvest.stores) {
-    if (rule.store === 'freezer' || rule.store === 'jar' || !maker.stores.has(rule.store)) continue;
-    if (best === null || rule.lifeWeeks > best.lifeWeeks) best = rule;
-  }
-  return best;
-}
-
 function lot(maker: LotMaker, fromWeek: Week, toWeek: Week, servings: number, form: Lot['form']): Lot {
-  const { source, kind } = maker;
+  const { source, kind, harvest, stores } = maker;
   return {
     source,
     kind,
-    role: maker.harvest.role,
+    role: harvest.role,
     fromWeek,
     toWeek: Math.max(fromWeek, toWeek),
     servings,
     lossPerWeekShare: 0,
     form,
     store: null,
+    storeFromWeek: null,
+    keptGPerServing: keptGPerServing(harvest),
+    putBy: putByOf(harvest, stores),
     bolted: false,
   };
 }
@@ -57,7 +52,7 @@ function onceLots(maker: LotMaker): Lot[] {
   const { harvest, firstDay } = maker;
   const servings = maker.fullServings * sizeAt(maker, firstDay) * maker.survivalAt(firstDay);
   const week = weekOfDay(firstDay);
-  const keeping = bestKeeping(maker);
+  const keeping = longestKeeping(harvest, maker.stores);
   if (keeping === null)
     return [lot(maker, week, week + Math.max(1, harvest.eatWithinWeeks) - 1, servings, 'fresh')];
   const curedWeek = weekOfDay(firstDay + keeping.cureDays);
@@ -66,6 +61,7 @@ function onceLots(maker: LotMaker): Lot[] {
       ...lot(maker, week, curedWeek + keeping.lifeWeeks, servings, 'store'),
       lossPerWeekShare: keeping.lossPerWeekShare,
       store: keeping.store,
+      storeFromWeek: week,
     },
   ];
 }
@@ -76,7 +72,7 @@ function standingLots(maker: LotMaker): Lot[] {
   const { firstDay, lastDay, fullServings } = maker;
   const lots: Lot[] = [];
   const lastWeek = weekOfDay(lastDay);
-  const keeping = bestKeeping(maker);
+  const keeping = longestKeeping(maker.harvest, maker.stores);
   const endWeek = keeping === null ? lastWeek + 1 : lastWeek + keeping.lifeWeeks;
   const survivalFirst = maker.survivalAt(firstDay);
   const weeks = Math.max(1, lastWeek - weekOfDay(firstDay));
@@ -91,7 +87,8 @@ function standingLots(maker: LotMaker): Lot[] {
   const survivalLast = maker.survivalAt(lastDay);
   const standingLoss = 1 - (Math.max(1e-6, survivalLast) / Math.max(1e-6, survivalFirst)) ** (1 / weeks);
   const loss = Math.max(keeping?.lossPerWeekShare ?? 0, Math.min(0.9, Math.max(0, standingLoss)));
-  return lots.map((l) => ({ ...l, lossPerWeekShare: loss, store: keeping?.store ?? null }));
+  const storeFromWeek = keeping === null ? null : lastWeek + 1;
+  return lots.map((l) => ({ ...l, lossPerWeekShare: loss, store: keeping?.store ?? null, storeFromWeek }));
 }
 
 /** Picks: each week in proportion to growth, until the whole yield is taken. */

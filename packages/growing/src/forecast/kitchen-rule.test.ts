@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allRoles } from '../crops/index.ts';
-import { type Appetite, eat, scoreOf } from './kitchen-rule.ts';
+import { scoreOf } from './eaten-score.ts';
+import { type Appetite, eat } from './kitchen-rule.ts';
 import type { Lot } from './sowing-plan.ts';
 
 const weekCount = 20;
@@ -24,6 +25,9 @@ const lot = (change: Partial<Lot>): Lot => ({
   lossPerWeekShare: 0,
   form: 'store',
   store: 'dry',
+  storeFromWeek: null,
+  keptGPerServing: 100,
+  putBy: null,
   bolted: false,
   ...change,
 });

@@ -1,12 +1,14 @@
 /**
  * The kitchen rule: what a household eats, decided week by week without foresight. In each week and role: first what
  * spoils soonest, then what stands, then the stores; no more of one kind than the household's cap; what is still
- * missing may come from fresh or standing food of a role that can stand in for it. What passes its last week, and the
- * weekly loss of what lies, is waste.
+ * missing may come from fresh or standing food of a role that can stand in for it. What would spoil at the end of the
+ * week goes into the freezer or into jars while there is room; the rest of it, the weekly loss of what lies, and what a
+ * store has no room for, is waste.
  */
 import { invariant, type Week } from '@twelvemonth/basis';
 import type { KitchenRole, RoleRow } from '../crops/crop-type.ts';
 import type { Lot } from './sowing-plan.ts';
+import { type RoomG, type StoreRoom, storeRoom } from './store-room.ts';
 
 export interface Appetite {
   readonly fromWeek: Week;
@@ -18,6 +20,8 @@ export interface Appetite {
   readonly bought: readonly Float64Array[];
   /** Most servings of one kind in a week, by role; Infinity: no cap. */
   readonly kindCap: readonly number[];
+  /** Room in the stores that have a stated size, g as kept; the others have room for all. */
+  readonly roomG?: RoomG;
 }
 
 /** Servings by role and week, [role][week]. */
@@ -32,10 +36,53 @@ export interface Eaten {
 }
 
 const formOrder = { fresh: 0, standing: 1, store: 2 } as const;
+const noLimits: RoomG = new Map();
 
 interface Shelf {
   readonly lot: Lot;
   left: number;
+}
+
+/** Standing crops turn into stock when they are lifted. */
+const isInStore = ({ lot }: Shelf, week: Week): boolean =>
+  lot.form === 'store' || (lot.storeFromWeek !== null && lot.storeFromWeek <= week);
+
+/** What comes into a store that is full is eaten this week or lost. */
+function intoStore(shelf: Shelf, week: Week, room: StoreRoom): Shelf[] {
+  const { lot } = shelf;
+  if (lot.store === null || lot.storeFromWeek !== week) return [shelf];
+  const fits = Math.min(shelf.left, room.fitting(lot.store, lot));
+  room.take(lot.store, lot, fits);
+  const over = shelf.left - fits;
+  if (over <= 1e-6) return [shelf];
+  const spoiling: Lot = { ...lot, form: 'fresh', store: null, storeFromWeek: null, toWeek: week };
+  return [
+    { lot, left: fits },
+    { lot: spoiling, left: over },
+  ];
+}
+
+/** The part of a lot at its end that is frozen or put into jars, as the shelf that it fills; null: none. */
+function putByShelf(shelf: Shelf, week: Week, room: StoreRoom): Shelf | null {
+  const { putBy } = shelf.lot;
+  if (putBy === null || isInStore(shelf, week)) return null;
+  const left = Math.min(shelf.left, room.fitting(putBy.store, shelf.lot));
+  if (left <= 1e-6) return null;
+  room.take(putBy.store, shelf.lot, left);
+  const { store, lifeWeeks, lossPerWeekShare } = putBy;
+  const form = 'store' as const;
+  const fromWeek = week + 1;
+  const lot: Lot = {
+    ...shelf.lot,
+    form,
+    store,
+    lossPerWeekShare,
+    fromWeek,
+    storeFromWeek: fromWeek,
+    toWeek: week + lifeWeeks,
+    putBy: null,
+  };
+  return { lot, left };
 }
 
 function tableOf(appetite: Appetite): Float64Array[] {
@@ -89,6 +136,8 @@ export function eat(lots: readonly Lot[], appetite: Appetite, roleRows: readonly
     }),
   );
   const shelves: Shelf[][] = roles.map(() => []);
+  const room = storeRoom(appetite.roomG ?? noLimits);
+  const limited = appetite.roomG !== undefined && appetite.roomG.size > 0;
 
   for (let w = 0; w < weekCount; w++) {
     for (const shelf of arriving[w]!) {
@@ -96,13 +145,18 @@ export function eat(lots: readonly Lot[], appetite: Appetite, roleRows: readonly
       shelves[r]!.push(shelf);
       if (shelf.lot.fromWeek - fromWeek === w) result.offered[r]![w]! += shelf.lot.servings;
     }
+    const week = fromWeek + w;
+    if (limited && w > 0)
+      for (let r = 0; r < roles.length; r++)
+        shelves[r] = shelves[r]!.flatMap((shelf) => intoStore(shelf, week, room));
     const missing = new Float64Array(roles.length);
     for (let r = 0; r < roles.length; r++) {
       const here = shelves[r]!;
-      here.sort((a, b) => formOrder[a.lot.form] - formOrder[b.lot.form] || a.lot.toWeek - b.lot.toWeek);
+      const order = (shelf: Shelf): number => formOrder[isInStore(shelf, week) ? 'store' : shelf.lot.form];
+      here.sort((a, b) => order(a) - order(b) || a.lot.toWeek - b.lot.toWeek);
       const want = appetite.garden[r]![w]!;
       const had = takeFrom(here, want, appetite.kindCap[r]!, new Map(), (shelf, amount) => {
-        if (shelf.lot.form === 'store') result.fromStock[r]![w]! += amount;
+        if (isInStore(shelf, week)) result.fromStock[r]![w]! += amount;
       });
       result.eaten[r]![w] = had;
       missing[r] = want - had;
@@ -112,61 +166,42 @@ export function eat(lots: readonly Lot[], appetite: Appetite, roleRows: readonly
       for (const sub of substitutes[r]!) {
         if (missing[r]! <= 1e-9) break;
         const most = Math.min(missing[r]!, want * sub.mostShare) * sub.exchange;
-        const spare = shelves[sub.index]!.filter((shelf) => shelf.lot.form !== 'store');
+        const spare = shelves[sub.index]!.filter((shelf) => !isInStore(shelf, week));
         const had = takeFrom(spare, most, Number.POSITIVE_INFINITY, new Map(), () => {}) / sub.exchange;
         result.eaten[r]![w]! += had;
         missing[r]! -= had;
       }
     }
+    room.clear();
+    const ending: { readonly role: number; readonly shelf: Shelf }[] = [];
     for (let r = 0; r < roles.length; r++) {
       const kept: Shelf[] = [];
       for (const shelf of shelves[r]!) {
         const { lot } = shelf;
-        const lost = lot.toWeek - fromWeek <= w ? shelf.left : shelf.left * lot.lossPerWeekShare;
+        if (lot.toWeek <= week) {
+          ending.push({ role: r, shelf });
+          continue;
+        }
+        const lost = shelf.left * lot.lossPerWeekShare;
         result.wasted[r]![w]! += lost;
         shelf.left -= lost;
-        if (shelf.left <= 1e-6 || lot.toWeek - fromWeek <= w) continue;
+        if (shelf.left <= 1e-6) continue;
         kept.push(shelf);
-        if (lot.form === 'store') result.stockLeft[r]![w]! += shelf.left;
+        if (!isInStore(shelf, week)) continue;
+        result.stockLeft[r]![w]! += shelf.left;
+        if (limited && lot.store !== null) room.take(lot.store, lot, shelf.left);
       }
       shelves[r] = kept;
+    }
+    for (const { role, shelf } of ending) {
+      const saved = putByShelf(shelf, week, room);
+      if (saved !== null) {
+        shelves[role]!.push(saved);
+        result.stockLeft[role]![w]! += saved.left;
+      }
+      result.wasted[role]![w]! += shelf.left - (saved?.left ?? 0);
     }
   }
   invariant(result.eaten.length === roles.length, 'one row a role');
   return result;
-}
-
-/** A role-week is lean when less than this share of appetite is eaten. */
-export const leanBelowShare = 0.8;
-/** Role-weeks with next to no appetite are not counted, servings. */
-export const leastCountedServings = 0.25;
-
-/** Lean: of all that the household would eat, bought on purpose included, less than four fifths is eaten. */
-export function isLean(appetite: Appetite, role: number, week: number, eatenServings: number): boolean {
-  const garden = appetite.garden[role]![week]!;
-  const bought = appetite.bought[role]![week]!;
-  return garden >= leastCountedServings && eatenServings + bought < leanBelowShare * (garden + bought);
-}
-
-export interface EatenScore {
-  readonly leanWeeks: number;
-  readonly missingServings: number;
-  readonly eatenServings: number;
-  readonly wastedServings: number;
-}
-
-/** Counts weeks from `first` up to (not with) `last`, indices into the appetite's weeks. */
-export function scoreOf(eaten: Eaten, appetite: Appetite, first: number, last: number): EatenScore {
-  let [leanWeeks, missingServings, eatenServings, wastedServings] = [0, 0, 0, 0];
-  for (let r = 0; r < appetite.roles.length; r++) {
-    for (let w = first; w < Math.min(last, appetite.weekCount); w++) {
-      const want = appetite.garden[r]![w]!;
-      const had = eaten.eaten[r]![w]!;
-      eatenServings += had;
-      wastedServings += eaten.wasted[r]![w]!;
-      missingServings += Math.max(0, want - had);
-      if (isLean(appetite, r, w, had)) leanWeeks++;
-    }
-  }
-  return { leanWeeks, missingServings, eatenServings, wastedServings };
 }

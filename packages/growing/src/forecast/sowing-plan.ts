@@ -28,6 +28,15 @@ export interface SowingPlan {
   /** The plants stand already and were counted: no seed can fail any more. */
   readonly counted?: boolean;
   readonly protection: readonly ('mesh' | 'net' | 'fleece')[];
+  /** The household keeps seed, cloves or tubers of it for the next planting: that share of the harvest is not eaten. */
+  readonly keepsSeed?: boolean;
+}
+
+/** Where a glut of it may go before it spoils. */
+export interface PutBy {
+  readonly store: StoreId;
+  readonly lifeWeeks: number;
+  readonly lossPerWeekShare: number;
 }
 
 /** Servings that can be eaten between two weeks, both inclusive, from one harvest of one sowing in one member. */
@@ -41,6 +50,12 @@ export interface Lot {
   readonly lossPerWeekShare: number;
   readonly form: 'fresh' | 'standing' | 'store';
   readonly store: StoreId | null;
+  /** Week from which it takes room in its store; null: never. Standing crops are lifted when their ground is cleared. */
+  readonly storeFromWeek: Week | null;
+  /** Weight of a serving as it is kept, g. */
+  readonly keptGPerServing: number;
+  /** Freezer or jar for what would spoil; null: none, or the household has neither. */
+  readonly putBy: PutBy | null;
   readonly bolted: boolean;
 }
 

@@ -12,6 +12,7 @@ import { referenceDayCDays } from '../growth/reference-growth.ts';
 import { standShare } from '../growth/seed-stand.ts';
 import { blightEndDay, type Survival, survivalOf } from '../growth/survival.ts';
 import { lotsOf } from './harvest-lots.ts';
+import { eatenShareOfHarvest, keptGPerServing } from './keeping.ts';
 import type { ForecastContext, Member } from './member.ts';
 import { fullServingsOf } from './servings.ts';
 import type { HarvestReason, HarvestRun, Lot, SowingPlan, SowingRun } from './sowing-plan.ts';
@@ -135,7 +136,7 @@ function gather(
       ? earlyBoltedShare(growing, boltingUntil(growing, harvest, firstDay))
       : 0;
     gathered.boltedShare = Math.max(gathered.boltedShare, bolted);
-    const full = fullServingsOf(harvest, plants);
+    const full = fullServingsOf(harvest, plants) * eatenShareOfHarvest(plan, harvest);
     const maker = { source: plan.id, kind: kind.id, growing, harvest, firstDay, lastDay, survivalAt, stores };
     const lots = lotsOf({ ...maker, fullServings: full * (1 - bolted) });
     if (bolted > 0 && kind.bolting?.effect === 'fresh')
@@ -191,6 +192,9 @@ function boltedLots(
       lossPerWeekShare: 0,
       form: 'standing',
       store: null,
+      storeFromWeek: null,
+      keptGPerServing: keptGPerServing(harvest),
+      putBy: null,
       bolted: true,
     },
   ];

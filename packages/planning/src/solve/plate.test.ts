@@ -19,6 +19,9 @@ const lot: Lot = {
   lossPerWeekShare: 0,
   form: 'fresh',
   store: null,
+  storeFromWeek: null,
+  keptGPerServing: 100,
+  putBy: null,
   bolted: false,
 };
 

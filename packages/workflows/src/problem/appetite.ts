@@ -1,6 +1,7 @@
 import { civilFromDay, mondayOf, type Week } from '@twelvemonth/basis';
 import type { Garden, RoleAppetite } from '@twelvemonth/garden';
 import { type Appetite, allRoles } from '@twelvemonth/growing';
+import { roomOf } from './stock.ts';
 
 /** Adults' worth of eaters of a role. */
 export function eatersOf(garden: Garden, role: string): number {
@@ -45,5 +46,5 @@ export function appetiteOf(garden: Garden, fromWeek: Week, weekCount: number): A
     const cap = wanted.get(role)!.sameKindCapPerWeek;
     return cap === null ? Number.POSITIVE_INFINITY : cap * eatersOf(garden, role);
   });
-  return { fromWeek, weekCount, roles, garden: garden2d, bought: bought2d, kindCap };
+  return { fromWeek, weekCount, roles, garden: garden2d, bought: bought2d, kindCap, roomG: roomOf(garden) };
 }

@@ -3,6 +3,7 @@ import type { Garden, StockEntry } from '@twelvemonth/garden';
 import {
   type CropType,
   isStore,
+  keptGPerServing,
   type KeepingRule,
   type Lot,
   type StoreId,
@@ -30,16 +31,27 @@ function lotOf(garden: Garden, entry: StockEntry, fromDay: Day): Lot | null {
     role: harvest.role,
     fromWeek: weekOfDay(fromDay),
     toWeek: Math.max(weekOfDay(fromDay) + 1, weekOfDay(since) + keeping.lifeWeeks),
-    servings: (entry.amountG.middle * (prepared ? 1 : harvest.edibleShare)) / servingGOf(harvest.role),
+    servings: (Math.max(0, entry.amountG.middle - entry.keepBackG) * (prepared ? 1 : harvest.edibleShare)) / servingGOf(harvest.role),
     lossPerWeekShare: keeping.lossPerWeekShare,
     form: 'store',
     store: entry.store,
+    storeFromWeek: weekOfDay(fromDay),
+    keptGPerServing: prepared ? servingGOf(harvest.role) : keptGPerServing(harvest),
+    putBy: null,
     bolted: false,
   };
 }
 
 export function stockLots(garden: Garden, fromDay: Day): Lot[] {
   return garden.stock.flatMap((entry) => lotOf(garden, entry, fromDay) ?? []);
+}
+
+/** Room in the stores that have a stated size, g. */
+export function roomOf(garden: Garden): Map<StoreId, number> {
+  const roomG = new Map<StoreId, number>();
+  for (const { store, capacityKg } of garden.stores)
+    if (isStore(store) && capacityKg !== null) roomG.set(store, (roomG.get(store) ?? 0) + capacityKg * 1000);
+  return roomG;
 }
 
 export function storesOf(garden: Garden): Set<StoreId> {
