@@ -89,6 +89,8 @@ export interface PlanningProblem {
   readonly roles: readonly RoleRow[];
   readonly stores: ReadonlySet<StoreId>;
   readonly protection: SowingPlan['protection'];
+  /** Kinds of which part of the harvest is kept back to plant again. */
+  readonly savesSeedOf: ReadonlySet<string>;
   readonly limits: readonly PlantLimit[];
   readonly minutesPerWeek: number | null;
   readonly seed: number;

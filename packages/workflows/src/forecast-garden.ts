@@ -142,6 +142,7 @@ export function forecastGarden(
     clearDay: null,
     plantsCount,
     protection: protectionOf(garden),
+    keepsSeed: garden.savesSeedOf.includes(kind.id),
   };
   const stores = storesOf(garden);
   const runs = context.members.map((member) => runSowing(context, member, plan, stores));

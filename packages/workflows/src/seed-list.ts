@@ -41,6 +41,7 @@ export function seedListOf(report: PlanReport, garden: Garden): SeedListLine[] {
     const kind = kindOf(garden, id);
     const firstDay = dayFromIso(need.first);
     if (kind === undefined || firstDay === null) return [];
+    const isOwn = garden.savesSeedOf.includes(id);
     const packetCount = Math.max(1, kind.packetSeedsCount);
     return [
       {
@@ -49,7 +50,8 @@ export function seedListOf(report: PlanReport, garden: Garden): SeedListLine[] {
         startsAs: kind.startsAs,
         needCount: need.count,
         inTinCount: inTin(garden, kind, firstDay),
-        packets: Math.ceil(need.bought / packetCount),
+        packets: isOwn ? 0 : Math.ceil(need.bought / packetCount),
+        isOwn,
         packetCount,
         orderBy: isoFromDay(Math.max(fromDay, firstDay - orderAheadDays)),
         firstUse: need.first,

@@ -144,10 +144,12 @@ export const seedWords: SeedWords = {
   },
   need: (line) => `${Math.ceil(line.needCount)} ${startWord(line.startsAs, Math.ceil(line.needCount))}`,
   buy: (line) =>
-    line.packets === 0
-      ? 'nothing'
-      : line.startsAs === 'seed'
-        ? `${countOf(line.packets, 'packet')} of ${line.packetCount}`
-        : `${countOf(line.packets, 'bag')} of ${line.packetCount}`,
+    line.isOwn
+      ? 'own, kept back'
+      : line.packets === 0
+        ? 'nothing'
+        : line.startsAs === 'seed'
+          ? `${countOf(line.packets, 'packet')} of ${line.packetCount}`
+          : `${countOf(line.packets, 'bag')} of ${line.packetCount}`,
   nothing: 'The plan needs no seed.',
 };

@@ -31,7 +31,10 @@ export const writtenStock = z.strictObject({
   kind: slug,
   amount: vagueWeight,
   store: slug,
-  keepBack: vagueWeight.nullable().default(null).describe('How much of it is kept for planting, not for eating.'),
+  keepBack: vagueWeight
+    .nullable()
+    .default(null)
+    .describe('How much of it is kept for planting, not for eating.'),
   since: vagueDay.nullable().default(null),
   note: noteText,
 });

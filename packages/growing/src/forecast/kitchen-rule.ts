@@ -78,7 +78,7 @@ function putByShelf(shelf: Shelf, week: Week, room: StoreRoom): Shelf | null {
     store,
     lossPerWeekShare,
     fromWeek,
-    storeFromWeek: fromWeek,
+    storeFromWeek: null,
     toWeek: week + lifeWeeks,
     putBy: null,
   };

@@ -239,6 +239,7 @@ function probesOf(
       clearDay: null,
       plantsCount: plantsPerStrip(kind, ground),
       protection: problem.protection,
+      keepsSeed: problem.savesSeedOf.has(kind.id),
     });
     if (probe === null) continue;
     slow = probe.firstWeek - weekOfDay(startDay) > slowAfterWeeks;

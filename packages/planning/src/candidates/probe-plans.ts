@@ -23,6 +23,7 @@ export function probePlans(problem: PlanningProblem): SowingPlan[] {
       clearDay: null,
       plantsCount: plantsPerStrip(kind, ground),
       protection: problem.protection,
+      keepsSeed: problem.savesSeedOf.has(kind.id),
     }));
   });
 }

@@ -114,6 +114,7 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     roles: allRoles(),
     stores,
     protection,
+    savesSeedOf: new Set(garden.savesSeedOf),
     limits: limitsOf(garden, size.weeks),
     minutesPerWeek: garden.hoursPerWeek === null ? null : garden.hoursPerWeek * 60,
     seed: size.seed,

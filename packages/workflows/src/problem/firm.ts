@@ -33,6 +33,7 @@ function firmCrop(input: StandingInput, firm: Firm): StandingCrop | null {
     clearDay: null,
     plantsCount: firm.plantsCount,
     protection: input.protection,
+    keepsSeed: garden.savesSeedOf.includes(kind.id),
   };
   const { endDay, groundDay } = naturalEnd(context, plan, stores, fromDay);
   const inPlace = choice.stages.length === 0;

@@ -149,6 +149,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       plantsCount: stationsOf(standing, kind),
       counted: true,
       protection: input.protection,
+      keepsSeed: garden.savesSeedOf.includes(kind.id),
     };
     const { endDay, groundDay } = naturalEnd(context, plan, stores, fromDay);
     const days = clearDaysUntil(endDay, fromDay, standing.mayClearFrom);

@@ -3,8 +3,8 @@ import type { Garden, StockEntry } from '@twelvemonth/garden';
 import {
   type CropType,
   isStore,
-  keptGPerServing,
   type KeepingRule,
+  keptGPerServing,
   type Lot,
   type StoreId,
   servingGOf,
@@ -31,7 +31,9 @@ function lotOf(garden: Garden, entry: StockEntry, fromDay: Day): Lot | null {
     role: harvest.role,
     fromWeek: weekOfDay(fromDay),
     toWeek: Math.max(weekOfDay(fromDay) + 1, weekOfDay(since) + keeping.lifeWeeks),
-    servings: (Math.max(0, entry.amountG.middle - entry.keepBackG) * (prepared ? 1 : harvest.edibleShare)) / servingGOf(harvest.role),
+    servings:
+      (Math.max(0, entry.amountG.middle - entry.keepBackG) * (prepared ? 1 : harvest.edibleShare)) /
+      servingGOf(harvest.role),
     lossPerWeekShare: keeping.lossPerWeekShare,
     form: 'store',
     store: entry.store,

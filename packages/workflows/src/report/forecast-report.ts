@@ -71,6 +71,8 @@ export interface SeedListLine {
   readonly needCount: number;
   readonly inTinCount: number;
   readonly packets: number;
+  /** Kept back from the household's own harvest: nothing is bought. */
+  readonly isOwn: boolean;
   readonly packetCount: number;
   readonly orderBy: string;
   readonly firstUse: string;

@@ -1,3 +1,4 @@
+import { leftShares } from '@twelvemonth/growing';
 import { z } from 'zod';
 import { kindField, measured, oneOf } from '../fields.ts';
 import { kindNamed, sound } from '../named-things.ts';
@@ -18,6 +19,8 @@ export const keepingProbe = probeModel({
     cureDays: 'days of curing before, in which it can be eaten',
     lossPerWeekShare: 'share lost a week',
     leftShare: 'share left at the end of weeks 0, 1, 2 … until the end',
+    keptBackShare:
+      'share of the harvest that plants as much again, kept back by a household that saves its own',
     leftAtEndServings: 'servings left in the last week',
   },
   example: { kind: 'onion-spring-set', store: 'dry' },
@@ -33,19 +36,15 @@ export const keepingProbe = probeModel({
       if (i.harvest !== undefined && harvest.id !== i.harvest) continue;
       const rule = harvest.stores.find((store) => store.store === i.store);
       if (rule === undefined) continue;
-      let left = 1;
-      const leftShare = [left];
-      for (let week = 1; week <= rule.lifeWeeks; week++) {
-        left -= left * rule.lossPerWeekShare;
-        leftShare.push(left);
-      }
+      const leftShare = leftShares(rule);
       return {
         harvest: harvest.id,
         lifeWeeks: rule.lifeWeeks,
         cureDays: rule.cureDays,
         lossPerWeekShare: rule.lossPerWeekShare,
         leftShare,
-        leftAtEndServings: left * i.amountServings,
+        keptBackShare: harvest.keptBackShare,
+        leftAtEndServings: leftShare.at(-1)! * i.amountServings,
       };
     }
     const known = [...new Set(kind.harvests.flatMap((h) => h.stores.map((s) => s.store as string)))];

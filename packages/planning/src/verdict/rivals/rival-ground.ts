@@ -80,6 +80,7 @@ function candidateFor(
       clearDay: days.to,
       plantsCount: plantsPerStrip(kind, own),
       protection: problem.protection,
+      keepsSeed: problem.savesSeedOf.has(kind.id),
     },
     ground,
     stripsPerBatch: 1,
