@@ -33,7 +33,7 @@ import {
 } from './calendar.ts';
 
 /** What is asked: 18 days of the rows that a fit may see, 10 of those that are held out. */
-const toleranceDays: Readonly<Record<Split, number>> = { calibration: 18, 'held-out': 10 };
+export const toleranceDays: Readonly<Record<Split, number>> = { calibration: 18, 'held-out': 10 };
 /** A window as long as this has no middle to speak of. */
 const allYearDays = 350;
 /** A week that offers less than this share of the best one does not count as harvest. */
@@ -105,13 +105,21 @@ function daysAfter(middle: number, row: CalendarRow): number {
 const monthAndDay = (dayOfYear: number): string =>
   isoFromDay(dayFromCivil(2025, 1, 1) + dayOfYear - 1).slice(5);
 
-function middleRow(row: CalendarRow, split: Split): TruthRow {
-  const kind = kindById(row.kind)!;
+/** Days by which the middle of a kind's harvest lies after the published one, the stations' mean; infinite where it does not come. */
+export function daysAfterMiddle(
+  kind: CropType,
+  row: CalendarRow,
+): { days: number; windows: readonly Window[] } {
   const windows = tradeStations.map((station) => forecastOf(kind, row, station));
   const comes = windows.filter((window) => window !== null);
   const off = comes.map((w) => daysAfter((w.from + w.to) / 2, row));
-  const got =
+  const days =
     comes.length < windows.length ? Number.POSITIVE_INFINITY : off.reduce((a, b) => a + b, 0) / off.length;
+  return { days, windows: comes };
+}
+
+function middleRow(row: CalendarRow, split: Split): TruthRow {
+  const { days: got, windows: comes } = daysAfterMiddle(kindById(row.kind)!, row);
   const said = comes
     .map((w) => `${isoFromDay(Math.round(w.from))} to ${isoFromDay(Math.round(w.to))}`)
     .join(', ');
@@ -127,6 +135,9 @@ function middleRow(row: CalendarRow, split: Split): TruthRow {
 
 /** One row for each published window of the split that has a middle; the two stations' middles are averaged. */
 export const harvestMiddleRows = (split: Split): TruthRow[] =>
-  yearlyCalendarRows(split)
-    .filter((row) => spanDays(row.harvestFromDayOfYear, row.harvestToDayOfYear) < allYearDays)
-    .map((row) => middleRow(row, split));
+  rowsWithMiddle(split).map((row) => middleRow(row, split));
+
+export const rowsWithMiddle = (split: Split): CalendarRow[] =>
+  yearlyCalendarRows(split).filter(
+    (row) => spanDays(row.harvestFromDayOfYear, row.harvestToDayOfYear) < allYearDays,
+  );
