@@ -9,6 +9,7 @@ const sowing = z.object({
   number: z.int(),
   kind: z.string(),
   kindName: z.string(),
+  cautions: z.array(z.string()).default([]),
   startsAs: z.string(),
   state: z.enum(['done', 'firm', 'draft']),
   sow: isoDay,

@@ -6,7 +6,14 @@ import { capital } from './number-words.ts';
 
 export const cautionWords: Readonly<Record<Caution, string>> = {
   'green-potatoes': 'Green potatoes are not food.',
-  'raw-beans': 'Runner, climbing and kidney beans must be boiled before they are eaten.',
+  'raw-beans': 'Runner and French beans, pods and seeds, must be boiled before they are eaten.',
+  'dried-beans':
+    'Dried beans: soak for five hours or more, throw that water away and boil hard in fresh water for half an hour. A slow cooker alone does not make them safe.',
+  favism: 'Broad and field beans and their tops are dangerous for people with favism (G6PD deficiency).',
+  'rhubarb-leaves': 'Rhubarb leaves are poisonous: only the stalks are eaten.',
+  'bitter-squash': 'A squash or courgette that tastes bitter is spat out and thrown away.',
+  'plant-sap':
+    'Leaves of parsnip, celery and their like blister the skin in sun: cover your arms to work among them.',
   'nitrate-leaves': 'Leaves grown in winter hold much nitrate: not for infants.',
   'compost-dust': 'Damp the compost before you handle it and do not breathe its dust.',
   'spray-label': 'Follow the label and the local rules for anything you spray.',

@@ -1,7 +1,7 @@
 import type { Issue } from '@twelvemonth/basis';
 import { assembleBolting } from './assemble-bolting.ts';
 import { assembleHarvests } from './assemble-harvests.ts';
-import type { CropType, GrowsIn, RouteId, TableRow } from './crop-type.ts';
+import type { CropType, GrowsIn, KindCaution, RouteId, TableRow } from './crop-type.ts';
 import { TableReader } from './table-reader.ts';
 import type { ParameterSpecs } from './table-types.ts';
 
@@ -46,6 +46,7 @@ export function assembleKind(
     startsAs: read.text('starts-as') as CropType['startsAs'],
     routes: read.list('routes') as RouteId[],
     growsIn: read.list('grows-in') as GrowsIn[],
+    cautions: read.list('cautions') as KindCaution[],
     perennial: read.yes('perennial'),
     inRowCm: read.number('in-row-cm'),
     betweenRowCm: read.number('between-row-cm'),

@@ -31,6 +31,18 @@ export type GrowsIn = 'open' | 'cover' | 'tub' | 'frame' | 'sill';
  * warm: started on a heated mat or warm sill, then bench · tray: stays in its tray (shoots). */
 export type RouteId = 'direct' | 'planted' | 'module' | 'warm' | 'tray';
 
+/** raw-beans: pods and seeds are boiled before they are eaten · dried-beans: soaked, and boiled hard in fresh water ·
+ * favism: dangerous for people with G6PD deficiency · green-potatoes: green or sprouted tubers · rhubarb-leaves: oxalic acid ·
+ * bitter-squash: cucurbitacin · plant-sap: burns the skin in sun. */
+export type KindCaution =
+  | 'green-potatoes'
+  | 'raw-beans'
+  | 'dried-beans'
+  | 'favism'
+  | 'rhubarb-leaves'
+  | 'bitter-squash'
+  | 'plant-sap';
+
 export interface KeepingRule {
   readonly store: StoreId;
   readonly lifeWeeks: number;
@@ -115,6 +127,8 @@ export interface CropType {
   readonly startsAs: 'seed' | 'set' | 'clove' | 'tuber' | 'crown';
   readonly routes: readonly RouteId[];
   readonly growsIn: readonly GrowsIn[];
+  /** What can do harm when it is eaten. */
+  readonly cautions: readonly KindCaution[];
   readonly perennial: boolean;
 
   readonly inRowCm: number;

@@ -1470,6 +1470,7 @@ rowsBySubject: {
 ["harvest.pods.store.freezer.life-weeks","45","39","52","weeks","home-freezing-guide","9-12 months at -18 C","judged","maritime 50-56 N","Blanched three minutes."],
 ["harvest.pods.store.freezer.loss-per-week-share","0.001","0","0.003","share","","","judged","maritime 50-56 N","Small in a good freezer."],
 ["tub-litres-per-plant","6","4","10","l","","","judged","","root room by the size of the plant"],
+["cautions","favism","","","text","","","memory","","People with G6PD deficiency must avoid broad and field beans and their tops."],
 ],
 "crop:brussels-sprout": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -1604,6 +1605,7 @@ rowsBySubject: {
 ["pick-minutes-per-kg","3","2","6","minutes","","","judged","","Cutting and trimming heads; not timed."],
 ["hold-days","18","10","28","days","","","judged","","A check makes stalks stringy and bolting likelier."],
 ["hold-loss-per-week-share","0.12","0.06","0.2","share","","","judged","","Checked plants stay small and stringy."],
+["cautions","plant-sap","","","text","","","memory","","furocoumarins in the leaves blister the skin in sun"],
 ],
 "crop:chard": [
 ["family","Amaranthaceae","","","text","","","practice","",""],
@@ -1651,6 +1653,7 @@ rowsBySubject: {
 ["seeds-per-g","8","6","10","count-per-g","knott-handbook","courgette","memory","",""],
 ["packet-seeds-count","12","","","count","","","practice","",""],
 ["seed-life-years","4","","","years","seed-longevity-list","squash","handbook","",""],
+["cautions","bitter-squash","","","text","","","memory","","cucurbitacin; above all in plants from saved seed"],
 ],
 "crop:cucumber": [
 ["family","Cucurbitaceae","","","text","","","practice","",""],
@@ -1731,6 +1734,7 @@ rowsBySubject: {
 ["seed-life-years","3","","","years","seed-longevity-list","broad bean","memory","",""],
 ["frost-soft-c","-6","-9","-4","c","frost-damage-review","winter field bean -7 to -10","judged","","Soft autumn growth."],
 ["frost-hardened-c","-11","-14","-9","c","frost-damage-review","winter field bean -7 to -10","judged","","Damage is not death: it shoots again from the base."],
+["cautions","favism","","","text","","","memory","","People with G6PD deficiency must avoid broad and field beans and their tops."],
 ],
 "crop:french-bean": [
 ["family","Fabaceae","","","text","","","practice","",""],
@@ -1758,6 +1762,7 @@ rowsBySubject: {
 ["hold-days","14","10","21","days","","","judged","","Pot-bound and tangled soon."],
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
 ["tub-litres-per-plant","8","5","12","l","","","judged","","root room by the size of the plant"],
+["cautions","raw-beans","","","text","osu-bean-lectin","after the FDA Bad Bug Book","handbook","","Raw kidney beans hold 20000-70000 units of lectin and boiled ones 200-400; green pods are boiled too (from memory)."],
 ],
 "crop:garlic": [
 ["family","Alliaceae","","","text","","","practice","",""],
@@ -1981,6 +1986,7 @@ rowsBySubject: {
 ["frost-soft-c","-7","-9","-5","c","frost-damage-review","parsnip -4 to -7","judged","","Leaves; the root stands."],
 ["frost-hardened-c","-16","-18","-12","c","dawling-bezilla-2012","parsnip -12 to -18","judged","","Not measured."],
 ["pick-minutes-per-kg","6","3","10","minutes","","","judged","","Digging; not timed."],
+["cautions","plant-sap","","","text","","","memory","","furocoumarins in the leaves blister the skin in sun"],
 ],
 "crop:pea": [
 ["family","Fabaceae","","","text","","","practice","",""],
@@ -2047,6 +2053,7 @@ rowsBySubject: {
 ["stock-from-day-of-year","15","1","32","day-of-year","","","practice","UK and Ireland","seed tubers from January; cool-stored ones for a second crop into August"],
 ["stock-to-day-of-year","227","212","240","day-of-year","","","practice","UK and Ireland",""],
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
+["cautions","green-potatoes","","","text","","","memory","","green or sprouted or bitter tubers hold glycoalkaloids: store dark and throw them away"],
 ],
 "crop:radish": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2082,6 +2089,7 @@ rowsBySubject: {
 ["field-share","0.95","0.85","1","share","","","judged","","Rot in wet ground."],
 ["frost-soft-c","-10","-15","-5","c","","","judged","","The crown, not the stalks, decides whether the plant lives."],
 ["frost-hardened-c","-25","-30","-18","c","","","judged","","Grown with hard winters; not measured."],
+["cautions","rhubarb-leaves","","","text","","","memory","","oxalic acid"],
 ],
 "crop:rocket-mustard": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2126,6 +2134,7 @@ rowsBySubject: {
 ["frost-soft-c","-1","","","c","frost-damage-review","French bean 0 to -2","handbook","","As French bean."],
 ["frost-hardened-c","-1","","","c","frost-damage-review","French bean 0 to -2","handbook","","Does not harden."],
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
+["cautions","raw-beans","","","text","osu-bean-lectin","after the FDA Bad Bug Book","handbook","","Raw runner beans hold lectin like kidney beans; green pods are boiled too (from memory)."],
 ],
 "crop:shallot": [
 ["stock-from-day-of-year","305","275","335","day-of-year","","","practice","UK and Ireland",""],
@@ -2222,6 +2231,7 @@ rowsBySubject: {
 ["seeds-per-g","5","3","10","count-per-g","knott-handbook","winter squash","memory","",""],
 ["packet-seeds-count","10","","","count","","","practice","",""],
 ["seed-life-years","4","","","years","seed-longevity-list","squash","handbook","",""],
+["cautions","bitter-squash","","","text","","","memory","","cucurbitacin; above all in plants from saved seed"],
 ],
 "crop:swede": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -3300,6 +3310,7 @@ rowsBySubject: {
 ["harvest.seed.store.dry.cure-days","14","7","21","days","","","judged","maritime 50-56 N","Plants hung under a roof until the seed cannot be dented."],
 ["harvest.seed.store.dry.life-weeks","56","52","78","weeks","farm-storage-sheet","dry beans at 4-10 C: a year and more","judged","maritime 50-56 N","Safe for longer; older seed takes ever longer to soften."],
 ["harvest.seed.store.dry.loss-per-week-share","0.001","0","0.004","share","","","judged","maritime 50-56 N","Small in a closed jar; bean weevil where the seed was not frozen first."],
+["cautions","dried-beans","","","text","osu-bean-lectin","after the FDA Bad Bug Book","handbook","","Four or five raw beans can make ill. Soak 5 hours or more, throw the water away and boil in fresh water for 30 minutes (10 in British wording, from memory); a slow cooker must not be the first heat."],
 ],
 "kind:french-bean-dwarf": [
 ["crop","french-bean","","","text","","","practice","",""],
@@ -4531,6 +4542,7 @@ parameters: {
 "starts-as": {"unit":"text","oneOf":["seed","set","clove","tuber","crown"],"required":true},
 "routes": {"unit":"text","oneOf":["direct","planted","module","warm","tray"],"many":true,"required":true},
 "grows-in": {"unit":"text","oneOf":["open","cover","tub","frame","sill"],"many":true,"required":true},
+"cautions": {"unit":"text","oneOf":["green-potatoes","raw-beans","dried-beans","favism","rhubarb-leaves","bitter-squash","plant-sap"],"many":true,"whenMissing":""},
 "perennial": {"unit":"text","oneOf":["yes","no"],"required":true},
 "in-row-cm": {"unit":"cm","low":0.5,"high":200,"required":true},
 "between-row-cm": {"unit":"cm","low":0.5,"high":300,"required":true},
@@ -4652,6 +4664,7 @@ parameters: {
 names: {"role":["cooked-greens","salad-leaves","onions","garlic","leeks","broccoli","cabbages","sweet-roots","potatoes","beans-peas","summer-fruits","herbs","stalks"],"store":["dry","cool-damp","frost-free","sand","fridge","freezer","jar"],"month":["jan","feb","mar","apr","may","jun","jul","aug","sep","oct","nov","dec"],"family":["Brassicaceae","Alliaceae","Fabaceae","Solanaceae","Apiaceae","Amaranthaceae","Cucurbitaceae","Asteraceae","Caprifoliaceae","Polygonaceae","Asparagaceae","Poaceae"]},
 sources: [
 {"id":"rhs-garlic-advice","title":"Garlic: planting, spacing and lifting","publisher":"Royal Horticultural Society","note":"Read as relayed by a school-garden article."},
+{"id":"osu-bean-lectin","title":"Bean lectin in undercooked kidney beans","year":2013,"publisher":"Ohio State University Extension, after the Bad Bug Book of the United States Food and Drug Administration"},
 {"id":"farm-storage-sheet","title":"Fresh vegetable storage: optimal storage conditions","publisher":"a vegetable farm in the United States","note":"Figures in the style of extension lists; read on the farm's page."},
 {"id":"cauliflower-curd-study","title":"Curd initiation of early-summer and autumn types of cauliflower in controlled environments","note":"Abstracts read; authors and printed titles were not noted."},
 {"id":"rhs-cauliflower","title":"Vegetables A to Z: cauliflower","publisher":"Royal Horticultural Society","where":"rhs.org.uk/Gardening/Grow-Your-Own/Veg-A-to-Z/Cauliflower"},

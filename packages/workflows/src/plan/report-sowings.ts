@@ -226,6 +226,7 @@ export function reportSowing(
     number: sowing.number,
     kind: plan.kind.id,
     kindName: plan.kind.name,
+    cautions: [...plan.kind.cautions],
     startsAs: plan.kind.startsAs,
     state: sowing.state,
     sow: isoFromDay(plan.startDay),

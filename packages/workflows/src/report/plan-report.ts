@@ -37,6 +37,8 @@ export interface ReportSowing {
   readonly number: number;
   readonly kind: string;
   readonly kindName: string;
+  /** What can do harm when the kind is eaten (a kind's `cautions`). */
+  readonly cautions: readonly string[];
   readonly startsAs: string;
   readonly state: 'done' | 'firm' | 'draft';
   /** Day of sowing (of planting for sets, cloves, tubers, crowns). */

@@ -1,4 +1,5 @@
 import type { Day } from '@twelvemonth/basis';
+import type { KindCaution } from '@twelvemonth/growing';
 import type { SeedListLine } from '../report/forecast-report.ts';
 import type { PlanReport, ReportJob, ReportSowing } from '../report/plan-report.ts';
 import { lineOf, type MonthLine } from './month-line.ts';
@@ -28,7 +29,17 @@ export interface MonthOrder {
   readonly orderBy: Day;
 }
 
-export type Caution = 'green-potatoes' | 'raw-beans' | 'nitrate-leaves' | 'compost-dust' | 'spray-label';
+const kindCautions = [
+  'green-potatoes',
+  'raw-beans',
+  'dried-beans',
+  'favism',
+  'rhubarb-leaves',
+  'bitter-squash',
+  'plant-sap',
+] as const satisfies readonly KindCaution[];
+
+export type Caution = KindCaution | 'nitrate-leaves' | 'compost-dust' | 'spray-label';
 
 export interface MonthArea {
   readonly area: string;
@@ -65,10 +76,8 @@ function linesOf(report: PlanReport): MonthLine[] {
   });
 }
 
-function cautionsOf(roles: ReadonlySet<string>, darkRoles: ReadonlySet<string>, sows: boolean): Caution[] {
-  const cautions: Caution[] = [];
-  if (roles.has('potatoes')) cautions.push('green-potatoes');
-  if (roles.has('beans-peas')) cautions.push('raw-beans');
+function cautionsOf(ofKinds: ReadonlySet<string>, darkRoles: ReadonlySet<string>, sows: boolean): Caution[] {
+  const cautions: Caution[] = kindCautions.filter((caution) => ofKinds.has(caution));
   if (darkRoles.has('salad-leaves') || darkRoles.has('cooked-greens')) cautions.push('nitrate-leaves');
   if (sows) cautions.push('compost-dust');
   cautions.push('spray-label');
@@ -143,7 +152,7 @@ export function monthSheetOf(report: PlanReport, request: MonthRequest): MonthSh
     areas,
     orders: ordersOf(request.seeds, from, to, thisMonth),
     cautions: cautionsOf(
-      new Set(sowings.flatMap((s) => s.harvests.map((h) => h.role))),
+      new Set(sowings.flatMap((s) => s.cautions)),
       new Set(sowings.flatMap(dark)),
       [...late, ...ahead].some((line) => line.act === 'sow' && line.route !== 'direct'),
     ),
