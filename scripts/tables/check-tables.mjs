@@ -2,6 +2,20 @@
 import { checkRows, sortOf, unusedSources } from './check-rows.mjs';
 import { checkKinds, checkNames, checkSort, groupBySubject, unreadParameters } from './check-subjects.mjs';
 
+/** Every model that a parameter names has its page, so that a number can be followed to it. */
+function withoutModelPage({ modelPages, parameters }) {
+  if (modelPages === undefined) return [];
+  const named = Object.values(parameters).flatMap((specs) => Object.values(specs).map((spec) => spec.readBy));
+  return [...new Set(named)]
+    .filter((readBy) => !(readBy in modelPages))
+    .map((readBy) => ({
+      file: 'parameters.json',
+      line: 1,
+      what: `no page is named for "${readBy}"`,
+      mend: 'name a page of docs/models in modelPages, or leave the text empty where no model reads it',
+    }));
+}
+
 export function checkTables({ rows, rules, sources, namedElsewhere, engine }) {
   const problems = checkRows(rows, rules, sources, engine);
   const rowsBySubject = groupBySubject(rows);
@@ -26,7 +40,7 @@ export function checkTables({ rows, rules, sources, namedElsewhere, engine }) {
     const kept = rowsBySubject[row.subject]?.filter(([parameter]) => parameter !== row.parameter);
     if (kept !== undefined) rowsBySubject[row.subject] = kept;
   }
-  problems.push(...checkNames(rows, rules), ...unreadParameters(rules, asked));
+  problems.push(...checkNames(rows, rules), ...unreadParameters(rules, asked), ...withoutModelPage(rules));
   return {
     problems,
     unused: unusedSources(rows, sources, namedElsewhere),

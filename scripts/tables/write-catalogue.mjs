@@ -2,8 +2,10 @@
 const order = ['role', 'hazard', 'family-rest', 'calendar', '*', 'family', 'crop', 'kind'];
 const rank = (subject) => order.indexOf(subject === '*' ? '*' : subject.split(':')[0]);
 
-function tidySpec({ unit, readBy: _, meaning: __, ...spec }) {
-  return { unit, ...spec };
+/** `model` names the page of docs/models that explains what reads the parameter. */
+function tidySpec({ unit, readBy, meaning: _, ...spec }, modelPages) {
+  const model = modelPages?.[readBy] ?? '';
+  return { unit, ...spec, ...(model === '' ? {} : { model }) };
 }
 
 export function catalogueText({ kindIds, rowsBySubject, rules, sources }) {
@@ -25,7 +27,7 @@ export function catalogueText({ kindIds, rowsBySubject, rules, sources }) {
   for (const [sort, specs] of Object.entries(rules.parameters)) {
     lines.push(`${JSON.stringify(sort)}: {`);
     for (const [name, spec] of Object.entries(specs))
-      lines.push(`${JSON.stringify(name)}: ${JSON.stringify(tidySpec(spec))},`);
+      lines.push(`${JSON.stringify(name)}: ${JSON.stringify(tidySpec(spec, rules.modelPages))},`);
     lines.push('},');
   }
   lines.push('},', `names: ${JSON.stringify(rules.names)},`, 'sources: [');

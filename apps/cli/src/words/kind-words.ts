@@ -1,4 +1,4 @@
-import type { CropType, SourceEntry, TableRow } from '@twelvemonth/growing';
+import { type CropType, modelPageOf, type SourceEntry, type TableRow } from '@twelvemonth/growing';
 import { plainSpaces, wrapText } from '@twelvemonth/workflows';
 import { capital } from './number-words.ts';
 
@@ -43,7 +43,9 @@ function originLine(row: TableRow, sourceById: (id: string) => SourceEntry | und
       : `${source.authors === undefined ? '' : `${source.authors}: `}${source.title}${source.year === undefined ? '' : ` (${source.year})`}${row.locator === '' ? '' : `, ${row.locator}`}`;
   const from = row.subject.startsWith('kind:') ? '' : ` [for all of ${row.subject.replace(':', ' ')}]`;
   const where = row.validFor === '' ? '' : `; holds for ${row.validFor}`;
-  return `${named}${where}${from}${row.note === '' ? '' : `. ${row.note}`}`;
+  const page = modelPageOf(row.parameter);
+  const model = page === null ? '' : ` -> docs/models/${page}.md`;
+  return `${named}${where}${from}${row.note === '' ? '' : `. ${row.note}`}${model}`;
 }
 
 /** One kind: every value in force, with where it comes from. */

@@ -3,6 +3,7 @@ import { tables } from '../generated/catalogue.ts';
 import { assembleKind } from './assemble-kind.ts';
 import type { CropType, TableRow } from './crop-type.ts';
 import { effectiveRows } from './effective-rows.ts';
+import { specFor } from './parameter-spec.ts';
 import type { SourceEntry } from './table-types.ts';
 
 export const kindIds: readonly string[] = tables.kindIds;
@@ -29,6 +30,11 @@ export function allKinds(): readonly CropType[] {
 export function tableRowsOf(kindId: string): readonly TableRow[] {
   if (!kindIds.includes(kindId)) return [];
   return [...effectiveRows(tables.rowsBySubject, kindId).values()];
+}
+
+/** Page of docs/models (without .md) on the model that reads a kind's parameter; null where none does. */
+export function modelPageOf(parameter: string): string | null {
+  return specFor(tables.parameters.kind, parameter)?.spec.model ?? null;
 }
 
 export function allSources(): readonly SourceEntry[] {

@@ -18,6 +18,8 @@ export interface ParameterSpec {
   readonly whenMissing?: string;
   /** Its low and high columns must be filled. */
   readonly needsRange?: boolean;
+  /** Page of docs/models that explains what reads it; missing where no model does. */
+  readonly model?: string;
 }
 
 export type SubjectSort = 'kind' | 'hazard' | 'role' | 'family-rest' | 'calendar';
