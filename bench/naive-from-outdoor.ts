@@ -7,7 +7,7 @@
 import { streamFor } from '../packages/basis/src/index.ts';
 import {
   type CropType,
-  coldUnitsCDays,
+  coldChangeCDays,
   type DailyWeather,
   type Exposure,
   type ForecastContext,
@@ -74,20 +74,14 @@ export function coverOffsetC(
 }
 
 function stepThroughBed(clock: PlaceClock, kind: CropType, life: Life) {
-  const { bolting } = kind;
-  const triangle = {
-    baseC: bolting?.coldBaseC ?? 0,
-    optimumC: bolting?.coldOptimumC ?? 7,
-    maximumC: bolting?.coldMaximumC ?? 16,
-  };
   const { weather } = clock;
   const grownOn: number[] = [];
   let [smallestMarginC, coldCDays, grownCDays] = [99, 0, 0];
   for (let day = life.groundDay; day < life.clearDay; day++) {
     const i = day - clock.startDay;
-    const margin = weather.tminC[i]! - frostThresholdC(kind, weather.hardenedShare[i]!);
+    const margin = weather.tminC[i]! - frostThresholdC(kind, weather.hardenedShare[Math.max(0, i - 1)]!);
     if (margin < smallestMarginC) smallestMarginC = margin;
-    coldCDays += coldUnitsCDays(triangle, (weather.tminC[i]! + weather.tmaxC[i]!) / 2);
+    coldCDays += coldChangeCDays(kind.cold, (weather.tminC[i]! + weather.tmaxC[i]!) / 2);
     const grown = growthOn(clock, kind, i);
     grownCDays += grown;
     grownOn.push(grown);

@@ -106,12 +106,7 @@ export function outdoorFigures(
     const [from, to] = [life.groundDay - bed.startDay, life.clearDay - bed.startDay];
     const growth = bed.growth(plan.kind);
     grownGapCDays = Math.max(grownGapCDays, Math.abs(growth[to]! - growth[from]! - answer.grownCDays));
-    const { bolting } = plan.kind;
-    const cold = bed.cold({
-      baseC: bolting?.coldBaseC ?? 0,
-      optimumC: bolting?.coldOptimumC ?? 7,
-      maximumC: bolting?.coldMaximumC ?? 16,
-    });
+    const cold = bed.cold(plan.kind).sum;
     coldGapCDays = Math.max(coldGapCDays, Math.abs(cold[to]! - cold[from]! - answer.coldCDays));
   });
   const sparedSunMs = sparedShares * setUpMs;

@@ -11,6 +11,7 @@ import {
   type SowingPlan,
   stationById,
 } from '../packages/growing/src/index.ts';
+import { eastbourne } from './eastbourne.ts';
 
 const coverOf = { open: 'open', cover: 'polytunnel', frame: 'cold-frame', sill: 'windowsill' } as const;
 
@@ -44,7 +45,7 @@ const contexts = new Map<string, ForecastContext>();
 export function contextAt(station: string): ForecastContext {
   let context = contexts.get(station);
   if (context === undefined) {
-    const found = stationById(station);
+    const found = station === 'eastbourne' ? eastbourne : stationById(station);
     if (found === null) throw new Error(`no station ${station}`);
     context = forecastContext({
       site: found.site,

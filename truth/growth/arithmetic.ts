@@ -21,12 +21,8 @@ function effectiveHeatRows(): TruthRow[] {
 
 function carrotRows(): TruthRow[] {
   const { source, relativeRates, daysToUnits } = table.carrot;
-  const bolting = kindById('carrot-maincrop')!.bolting!;
-  const triangle = {
-    baseC: bolting.coldBaseC,
-    optimumC: bolting.coldOptimumC,
-    maximumC: bolting.coldMaximumC,
-  };
+  const { bolting: bolts, cold: triangle } = kindById('carrot-maincrop')!;
+  const bolting = bolts!;
   const rate = truthRows('carrot vernalisation, rate against the optimum', '1', source);
   const days = truthRows('carrot vernalisation, days to a sum', 'd', source);
   const share = truthRows('carrot vernalisation, share that bolts', '1', source);

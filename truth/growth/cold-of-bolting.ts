@@ -10,14 +10,12 @@ interface Cold {
 }
 
 function coldOf(id: string): Cold {
-  const bolting = kindById(id)?.bolting;
-  if (bolting?.mode !== 'cold') return { shareAt: () => Number.NaN, daysAt: () => Number.NaN };
-  const triangle = {
-    baseC: bolting.coldBaseC,
-    optimumC: bolting.coldOptimumC,
-    maximumC: bolting.coldMaximumC,
-  };
-  const best = coldUnitsCDays(triangle, bolting.coldOptimumC);
+  const kind = kindById(id);
+  const bolting = kind?.bolting;
+  if (kind === undefined || bolting?.mode !== 'cold')
+    return { shareAt: () => Number.NaN, daysAt: () => Number.NaN };
+  const triangle = kind.cold;
+  const best = coldUnitsCDays(triangle, triangle.optimumC);
   const half = (bolting.coldTenthCDays + bolting.coldNineTenthsCDays) / 2;
   return {
     shareAt: (meanC) => coldUnitsCDays(triangle, meanC) / best,

@@ -3,6 +3,7 @@ import { winterHeatAnswers } from '../climate/winter-heat.ts';
 import { type Answer, factRows } from '../facts.ts';
 import type { Split } from '../split.ts';
 import { carrotStandingAnswers } from '../trade/carrot-standing.ts';
+import { coldPracticeAnswers } from '../trade/cold-practice.ts';
 import type { TruthRow } from '../truth-row.ts';
 import { boltingAnswers } from './bolting.ts';
 import { coldOfBoltingAnswers } from './cold-of-bolting.ts';
@@ -30,6 +31,7 @@ export function factAnswers(): readonly Answer[] {
     ...onionSetAnswers(),
     ...coverLiftAnswers(),
     ...carrotStandingAnswers(),
+    ...coldPracticeAnswers(),
   ];
   return given;
 }

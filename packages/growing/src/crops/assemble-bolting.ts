@@ -1,7 +1,26 @@
-import type { Bolting, Harvest } from './crop-type.ts';
+import type { Bolting, ColdResponse, Harvest } from './crop-type.ts';
 import type { TableReader } from './table-reader.ts';
 
-export function assembleBolting(read: TableReader, harvests: readonly Harvest[]): Bolting | null {
+/** Cold response of a kind, whether it runs to seed or not: gates of heads and bulbs read it too. */
+export function assembleCold(read: TableReader): ColdResponse {
+  const maximumC = read.number('bolting.cold-maximum-c');
+  return {
+    baseC: read.number('bolting.cold-base-c'),
+    optimumC: read.number('bolting.cold-optimum-c'),
+    maximumC,
+    undoAboveC: maximumC + read.number('bolting.undo-gap-c'),
+    undoPerC: read.number('bolting.undo-per-c'),
+  };
+}
+
+const needsCold = ({ startGate }: Harvest): boolean =>
+  startGate.gate === 'cold' || (startGate.gate === 'day-length' && startGate.coldCDays > 0);
+
+export function assembleBolting(
+  read: TableReader,
+  cold: ColdResponse,
+  harvests: readonly Harvest[],
+): Bolting | null {
   const mode = read.text('bolting.mode');
   const bolting = {
     mode: mode as Bolting['mode'],
@@ -9,18 +28,17 @@ export function assembleBolting(read: TableReader, harvests: readonly Harvest[])
     juvenileDays: read.number('bolting.juvenile-days'),
     juvenileSpreadShare: read.number('bolting.juvenile-spread-share'),
     dayLengthHours: read.number('bolting.day-length-hours'),
-    coldBaseC: read.number('bolting.cold-base-c'),
-    coldOptimumC: read.number('bolting.cold-optimum-c'),
-    coldMaximumC: read.number('bolting.cold-maximum-c'),
+    setDaysPerMm: read.number('bolting.set-days-per-mm'),
+    sizePower: read.number('bolting.size-power'),
     coldTenthCDays: read.number('bolting.cold-tenth-c-days'),
     coldNineTenthsCDays: read.number('bolting.cold-nine-tenths-c-days'),
+    beforeBulbingDays: read.number('bolting.before-bulbing-days'),
     afterDays: read.number('bolting.after-days'),
     edibleShare: read.number('bolting.edible-share'),
   };
-  const { coldBaseC, coldOptimumC, coldMaximumC } = bolting;
-  const hasColdRange = coldBaseC < coldOptimumC && coldOptimumC < coldMaximumC;
-  const gated = harvests.find((h) => h.startGate.gate === 'cold');
-  if (gated !== undefined && (mode === 'none' || !hasColdRange))
+  const hasColdRange = cold.baseC < cold.optimumC && cold.optimumC < cold.maximumC;
+  const gated = harvests.find(needsCold);
+  if (gated !== undefined && !hasColdRange)
     read.complain('table.gate-needs-cold-range', `harvest.${gated.id}.gate`);
   if (mode === 'none') return null;
   if (mode === 'cold' && !hasColdRange)

@@ -10,7 +10,15 @@ function assembleGate(read: TableReader, at: string): StartGate {
     case 'cold':
       return { gate: 'cold', juvenileDays, coldCDays, afterDays };
     case 'day-length':
-      return { gate: 'day-length', dayLengthHours, afterDays };
+      return {
+        gate: 'day-length',
+        dayLengthHours,
+        juvenileDays,
+        coldCDays,
+        coldSpreadShare: read.number(`${at}.gate-cold-spread-share`),
+        unchilledYieldShare: read.number(`${at}.unchilled-yield-share`),
+        afterDays,
+      };
     case 'midwinter':
       return { gate: 'midwinter', afterDays };
     default:
@@ -30,6 +38,7 @@ function assembleHarvest(read: TableReader, id: string): Harvest {
   const at = `harvest.${id}`;
   const yields = read.range(`${at}.yield-g-per-plant`);
   const after = read.text(`${at}.after`);
+  const partFrost = read.text(`${at}.part-frost-c`);
   return {
     id,
     role: read.text(`${at}.role`) as KitchenRole,
@@ -51,6 +60,8 @@ function assembleHarvest(read: TableReader, id: string): Harvest {
     stores: assembleStores(read, at),
     keptBackShare: read.number(`${at}.kept-back-share`),
     endsPlant: read.yes(`${at}.ends-plant`),
+    partFrostC: partFrost === 'as-leaves' ? null : read.number(`${at}.part-frost-c`),
+    partFrostDays: read.number(`${at}.part-frost-days`),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Issue } from '@twelvemonth/basis';
-import { assembleBolting } from './assemble-bolting.ts';
+import { assembleBolting, assembleCold } from './assemble-bolting.ts';
 import { assembleHarvests } from './assemble-harvests.ts';
 import type { CropType, GrowsIn, KindCaution, RouteId, TableRow } from './crop-type.ts';
 import { TableReader } from './table-reader.ts';
@@ -38,6 +38,7 @@ export function assembleKind(
 ): AssembledKind {
   const read = new TableReader(`kind:${id}`, rows, specs);
   const harvests = assembleHarvests(read);
+  const cold = assembleCold(read);
   const kind: CropType = {
     id,
     crop: read.text('crop'),
@@ -48,6 +49,7 @@ export function assembleKind(
     growsIn: read.list('grows-in') as GrowsIn[],
     cautions: read.list('cautions') as KindCaution[],
     perennial: read.yes('perennial'),
+    setAcrossMm: read.number('set-across-mm'),
     inRowCm: read.number('in-row-cm'),
     betweenRowCm: read.number('between-row-cm'),
     tubLitresPerPlant: read.number('tub-litres-per-plant'),
@@ -88,8 +90,13 @@ export function assembleKind(
     stockToDayOfYear: read.number('stock-to-day-of-year'),
     frostCoverGainC: read.number('frost-cover-gain-c'),
     frostFleeceGainC: read.number('frost-fleece-gain-c'),
+    frostYoungC: read.number('frost-young-c'),
+    frostYoungDays: read.number('frost-young-days'),
+    frostRegrowthShare: read.number('frost-regrowth-share'),
+    windLossShare: read.number('wind-loss-share'),
     bulbingSizePower: read.number('bulbing-size-power'),
-    bolting: assembleBolting(read, harvests),
+    cold,
+    bolting: assembleBolting(read, cold, harvests),
     harvests,
     workMinutesPerM2Week: read.number('work-minutes-per-m2-week'),
     workMinutesToStartPerM2: read.number('work-minutes-to-start-per-m2'),

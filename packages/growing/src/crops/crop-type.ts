@@ -60,8 +60,18 @@ export type StartGate =
       readonly coldCDays: number;
       readonly afterDays: number;
     }
-  /** Day length reached (rising), then `afterDays` reference days: bulbing. */
-  | { readonly gate: 'day-length'; readonly dayLengthHours: number; readonly afterDays: number }
+  /** Bulbing: size and day length (rising), then `afterDays` reference days; cloves need cold. */
+  | {
+      readonly gate: 'day-length';
+      readonly dayLengthHours: number;
+      /** Reference days from planting before the plant can bulb. */
+      readonly juvenileDays: number;
+      /** Cold that half of the plants need to divide; 0: none. Those that lack it at midsummer make a round. */
+      readonly coldCDays: number;
+      readonly coldSpreadShare: number;
+      readonly unchilledYieldShare: number;
+      readonly afterDays: number;
+    }
   /** Perennials: `afterDays` reference days counted from midwinter. */
   | { readonly gate: 'midwinter'; readonly afterDays: number };
 
@@ -97,6 +107,20 @@ export interface Harvest {
   readonly keptBackShare: number;
   /** The plant is gone after it (roots, heads, bulbs). */
   readonly endsPlant: boolean;
+  /** Minimum that spoils half of the harvested part or its flowers, however hard the leaves are; null: as hardy as leaves. */
+  readonly partFrostC: number | null;
+  /** How long before picking that part stands in the weather, calendar days. */
+  readonly partFrostDays: number;
+}
+
+/** What a day's mean temperature counts as cold, and what warmth undoes: see growth/cold-units.ts. */
+export interface ColdResponse {
+  readonly baseC: number;
+  readonly optimumC: number;
+  readonly maximumC: number;
+  readonly undoAboveC: number;
+  /** Cold units taken back by a degree above it in a day. */
+  readonly undoPerC: number;
 }
 
 export interface Bolting {
@@ -107,11 +131,15 @@ export interface Bolting {
   readonly juvenileDays: number;
   readonly juvenileSpreadShare: number;
   readonly dayLengthHours: number;
-  readonly coldBaseC: number;
-  readonly coldOptimumC: number;
-  readonly coldMaximumC: number;
+  /** How many reference days sooner a set is past it for each millimetre across. */
+  readonly setDaysPerMm: number;
+  /** Bigger plants count more of the cold: (size in the middle of it ÷ juvenile size) to this power. */
+  readonly sizePower: number;
+  /** Balance of cold at which a tenth and nine tenths of the plants run to seed. */
   readonly coldTenthCDays: number;
   readonly coldNineTenthsCDays: number;
+  /** Bulbs: a stalk begun later than so many reference days before bulbing is overtaken by the bulb and never rises. */
+  readonly beforeBulbingDays: number;
   /** Reference days from the trigger to having run to seed. */
   readonly afterDays: number;
   /** fresh: edible share of a bolted plant's yield. */
@@ -130,6 +158,8 @@ export interface CropType {
   /** What can do harm when it is eaten. */
   readonly cautions: readonly KindCaution[];
   readonly perennial: boolean;
+  /** Usual size of the set, mm across; 0 where none is planted or size does not count. */
+  readonly setAcrossMm: number;
 
   readonly inRowCm: number;
   readonly betweenRowCm: number;
@@ -190,9 +220,18 @@ export interface CropType {
   /** How much colder it may be for the same loss under a rigid cover (dry leaves, no wind), and under a night's fleece. */
   readonly frostCoverGainC: number;
   readonly frostFleeceGainC: number;
+  /** Seedlings die at a minimum so much higher, until so many reference days from emergence. */
+  readonly frostYoungC: number;
+  readonly frostYoungDays: number;
+  /** Share of the yield still had from plants cut down by frost, as they shoot again. */
+  readonly frostRegrowthShare: number;
+  /** Share of plants (or yield) lost in an open windy place: broken, rocked, torn. */
+  readonly windLossShare: number;
   /** Bulbing goes faster in bigger plants: days behind the gate × (planting-size sum ÷ size at the gate) to this power. */
   readonly bulbingSizePower: number;
 
+  /** Reads for running to seed, for heads that need a winter, and for bulbs that do. */
+  readonly cold: ColdResponse;
   readonly bolting: Bolting | null;
   readonly harvests: readonly Harvest[];
 

@@ -7,4 +7,5 @@ export * from './own-kind.ts';
 export * from './own-kind-issue-codes.ts';
 export * from './packet-kind.ts';
 export * from './roles.ts';
+export * from './set-size.ts';
 export type { SourceEntry } from './table-types.ts';

@@ -2,6 +2,7 @@ export * from './eaten-score.ts';
 export * from './keeping.ts';
 export * from './kitchen-rule.ts';
 export * from './member.ts';
+export { boltedShareBy } from './run-to-seed.ts';
 export * from './servings.ts';
 export * from './sowing-plan.ts';
 export * from './sowing-run.ts';

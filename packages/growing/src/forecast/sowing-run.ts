@@ -1,19 +1,22 @@
 /** One sowing in one member: days, shares, lots. Cumulative sums and binary searches; loops only over harvest weeks. */
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import { seasonDayOfYear } from '../climate/season-day.ts';
-import type { CropType, Harvest, StoreId } from '../crops/crop-type.ts';
+import type { Harvest, StoreId } from '../crops/crop-type.ts';
 import { coversTable } from '../generated/covers.ts';
-import { boltingEndDay, coldBoltedShare } from '../growth/bolting.ts';
-import { firstHarvestDay, type Growing, gateDay, midwinterBefore } from '../growth/harvest-days.ts';
+import { chilledYieldShare } from '../growth/bulbing.ts';
+import { partSoundShare } from '../growth/frost.ts';
+import { firstHarvestDay, type Growing, midwinterBefore } from '../growth/harvest-days.ts';
 import { hazardsOf } from '../growth/hazards-of-crop.ts';
 import { dayOfSum, NEVER } from '../growth/place-clock.ts';
 import { type Raised, raise } from '../growth/raising.ts';
 import { referenceDayCDays } from '../growth/reference-growth.ts';
 import { standShare } from '../growth/seed-stand.ts';
 import { blightEndDay, type Survival, survivalOf } from '../growth/survival.ts';
+import { windLossShare } from '../growth/wind.ts';
 import { lotsOf } from './harvest-lots.ts';
 import { eatenShareOfHarvest, keptGPerServing } from './keeping.ts';
 import type { ForecastContext, Member } from './member.ts';
+import { boltedShareBy, coldCountsUntil, endByBolting } from './run-to-seed.ts';
 import { fullServingsOf } from './servings.ts';
 import type { HarvestReason, HarvestRun, Lot, SowingPlan, SowingRun } from './sowing-plan.ts';
 
@@ -24,41 +27,6 @@ function isCovered(context: ForecastContext, exposure: string): boolean {
 
 function lastDayOfWeather(context: ForecastContext): Day {
   return context.startDay + context.dayCount - 1;
-}
-
-/** Day on which a crop that ends by bolting is over, and NEVER for the others. */
-function endByBolting(growing: Growing): Day {
-  const { kind, raised } = growing;
-  const bolting = kind.bolting;
-  if (bolting === null || bolting.effect !== 'ends') return NEVER;
-  const juvenile = Math.max(raised.groundDay, raised.dayOfGrowth(growing.sumOf(bolting.juvenileDays)));
-  const cold = bolting.mode === 'cold' ? raised.bed.cold(triangleOf(kind)) : null;
-  const after = growing.sumOf(bolting.afterDays);
-  return boltingEndDay(bolting, raised.bed, raised.growth, cold, juvenile, after, growing.lengthOfDay);
-}
-
-function triangleOf(kind: CropType): { baseC: number; optimumC: number; maximumC: number } {
-  const bolting = kind.bolting;
-  return {
-    baseC: bolting?.coldBaseC ?? 0,
-    optimumC: bolting?.coldOptimumC ?? 7,
-    maximumC: bolting?.coldMaximumC ?? 16,
-  };
-}
-
-/** Share of the plants that run to seed early while the others go on (bulbs, spring cabbage). */
-function earlyBoltedShare(growing: Growing, untilDay: Day): number {
-  const { kind, raised } = growing;
-  const bolting = kind.bolting;
-  if (bolting === null || bolting.effect === 'ends' || bolting.mode !== 'cold' || untilDay >= NEVER) return 0;
-  return coldBoltedShare(
-    bolting,
-    raised.bed,
-    raised.bed.cold(triangleOf(kind)),
-    (sum) => Math.max(raised.groundDay, raised.dayOfGrowth(sum)),
-    growing.sumOf(bolting.juvenileDays),
-    untilDay,
-  );
 }
 
 interface Ends {
@@ -99,6 +67,7 @@ function gather(
   growing: Growing,
   survival: Survival,
   end: Ends,
+  windLoss: number,
   stores: ReadonlySet<StoreId>,
   gathered: Gathered,
 ): void {
@@ -106,7 +75,8 @@ function gather(
   const { raised } = growing;
   const firstDays = new Map<string, Day>();
   const stand = standShare(raised.germinatingShare);
-  let plants = plan.plantsCount * stand * (1 - kind.growingLossShare) * raised.heldYieldShare;
+  let plants =
+    plan.plantsCount * stand * (1 - kind.growingLossShare) * (1 - windLoss) * raised.heldYieldShare;
   let plantGoneDay = NEVER;
   for (const harvest of kind.harvests) {
     const grownDay = firstHarvestDay(growing, harvest, (id) => firstDays.get(id) ?? NEVER);
@@ -131,12 +101,15 @@ function gather(
     const hazardLast = survival.hazards(lastDay);
     const span = Math.max(1, lastDay - firstDay);
     const survivalAt = (day: Day): number =>
-      survival.frost(day) * (hazardFirst + ((hazardLast - hazardFirst) * (day - firstDay)) / span);
-    const bolted = harvest.endsPlant
-      ? earlyBoltedShare(growing, boltingUntil(growing, harvest, firstDay))
-      : 0;
+      survival.frost(day) *
+      partSoundShare(harvest, raised.bed, raised.groundDay, firstDay, day, survival.frostGainC) *
+      (hazardFirst + ((hazardLast - hazardFirst) * (day - firstDay)) / span);
+    const bolted = boltedShareBy(growing, harvest, firstDay);
     gathered.boltedShare = Math.max(gathered.boltedShare, bolted);
-    const full = fullServingsOf(harvest, plants) * eatenShareOfHarvest(plan, harvest);
+    const full =
+      fullServingsOf(harvest, plants) *
+      eatenShareOfHarvest(plan, harvest) *
+      chilledYieldShare(growing, harvest);
     const maker = { source: plan.id, kind: kind.id, growing, harvest, firstDay, lastDay, survivalAt, stores };
     const lots = lotsOf({ ...maker, fullServings: full * (1 - bolted) });
     if (bolted > 0 && kind.bolting?.effect === 'fresh')
@@ -158,11 +131,6 @@ function gather(
   }
 }
 
-/** Cold counts until the gate opens (bulbing takes over) or, without a gate, until the harvest. */
-function boltingUntil(growing: Growing, harvest: Harvest, firstDay: Day): Day {
-  return harvest.startGate.gate === 'day-length' ? Math.min(firstDay, gateDay(growing, harvest)) : firstDay;
-}
-
 /** Plants that ran to seed: pulled early, eaten soon, never stored. */
 function boltedLots(
   plan: SowingPlan,
@@ -174,7 +142,7 @@ function boltedLots(
 ): Lot[] {
   const { raised, kind } = growing;
   const bolting = kind.bolting!;
-  const trigger = boltingUntil(growing, harvest, firstDay);
+  const trigger = coldCountsUntil(growing, harvest, firstDay);
   const day = Math.min(
     firstDay,
     dayOfSum(raised.bed, raised.growth, trigger, growing.sumOf(bolting.afterDays)),
@@ -286,10 +254,12 @@ export function runSowing(
     hazardsOf(kind.crop),
     isCovered(context, plan.exposure),
     southern,
+    raised.emergenceDay >= NEVER ? NEVER : raised.dayOfGrowth(growing.sumOf(kind.frostYoungDays)),
   );
+  const windLoss = windLossShare(kind, context.exposures.get(plan.exposure));
   const gathered: Gathered = { harvests: [], lots: [], boltedShare: 0 };
   if (kind.perennial) gatherPerennial(context, plan, growing, end, gathered);
-  else gather(plan, growing, survival, end, stores, gathered);
+  else gather(plan, growing, survival, end, windLoss, stores, gathered);
 
   const clearDay = naturalClearDay(plan, gathered, end, raised);
   const cutShort = gathered.harvests.some((h) => h.reason === 'ran-to-seed' || h.lastDay === end.day);
@@ -303,7 +273,7 @@ export function runSowing(
     harvests: gathered.harvests,
     boltedShare: gathered.boltedShare,
     frostedShare: raised.groundDay >= NEVER ? 0 : 1 - survival.frost(clearDay),
-    lostShare: 1 - survival.hazards(clearDay) * (1 - kind.growingLossShare),
+    lostShare: 1 - survival.hazards(clearDay) * (1 - kind.growingLossShare) * (1 - windLoss),
     lots: gathered.lots,
   };
 }

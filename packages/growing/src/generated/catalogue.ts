@@ -1298,6 +1298,12 @@ rowsBySubject: {
 ["frost-cover-gain-c","3","1","4","c","dawling-bezilla-2012","tunnel greens survive outdoor -10 C","judged","unheated tunnel or frame","leaves stay dry and out of the wind; on top of the air's own lift"],
 ["frost-fleece-gain-c","1.4","1","2.5","c","penn-state-row-cover-2020","light row cover 2-3 F","measured","fleece over a bed on a frost night","only where the household owns fleece"],
 ["bulbing-size-power","0","0","0","share","","","practice","","only bulbs"],
+["bolting.undo-gap-c","3","1","7","c","radish-devernalisation","17 °C left the cold's effect alone and 24 °C took some","judged","","daily means so far above the triangle's end begin to undo cold; carrot from 19 °C"],
+["bolting.undo-per-c","2","1","4","factor","onion-set-heat","two to three weeks above 26.7 °C undo stored sets","judged","","some 400 units undone in 17 days at 8 °C above the threshold are 3; half of it where plants grow on"],
+["frost-young-c","1","0","2.5","c","brewster-2008","small seedlings die at milder frost","judged","seedlings in the ground","size of the difference not found"],
+["frost-young-days","10","5","20","days","","","judged","seedlings in the ground","reference days from emergence: seed leaves and the first true ones"],
+["frost-regrowth-share","0","0","0.3","share","","","practice","","killed plants are lost unless the kind shoots again"],
+["wind-loss-share","0.04","0.01","0.1","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","breaking and rocking and tearing of knee-high crops; drought is counted apart"],
 ],
 "family:Alliaceae": [
 ["growth-base-c","4","2.5","6","c","brewster-2008","Eqn 4.17 and ch. 4","judged","","Leaf growth of autumn-sown onions was counted between 6 and 20 C and germination above 2.5 C; one base between for all alliums."],
@@ -1324,6 +1330,8 @@ rowsBySubject: {
 ["bolting.cold-maximum-c","15","14","18","c","brewster-2008","ch. 4","judged","","Onion begins below about 15 C and is held back above 17 C; leek none at 18-20 C. The mean day is meant, so the lower end."],
 ["pick-minutes-per-kg","8","4","15","minutes","","","judged","","Lifting and cleaning; not timed."],
 ["bulbing-size-power","0.2","0.1","0.35","share","brewster-2008","leaf area hastens bulbing, ch. 4","judged","","bigger plants shade each other more and bulb sooner; size of the effect not found"],
+["bolting.undo-gap-c","7","3","9","c","brewster-2008","leek devernalised from 22 °C","handbook","","15 °C and 7 more"],
+["wind-loss-share","0.02","0","0.05","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","thin leaves"],
 ],
 "family:Brassicaceae": [
 ["starts-as","seed","","","text","","","practice","",""],
@@ -1405,6 +1413,7 @@ rowsBySubject: {
 ["seed-life-years","4","","","years","seed-longevity-list","eggplant","handbook","",""],
 ],
 "crop:beetroot": [
+["wind-loss-share","0.02","0","0.05","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","low"],
 ["family","Amaranthaceae","","","text","","","practice","",""],
 ["growth-base-c","3","2","5","c","harrington-minges-1954","beet base 3.1 C for emergence","judged","","One clock for the roots."],
 ["growth-optimum-c","21","18","25","c","","","judged","","Growth best at 15-25 C by expert ranges."],
@@ -1427,6 +1436,7 @@ rowsBySubject: {
 ["pick-minutes-per-kg","4","2","8","minutes","","","judged","","Not timed."],
 ],
 "crop:broad-bean": [
+["wind-loss-share","0.08","0.03","0.15","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall stems are rocked and broken"],
 ["family","Fabaceae","","","text","","","practice","",""],
 ["growth-base-c","0","","","c","cropgro-species","faba bean 0/27/30/40","handbook","",""],
 ["growth-optimum-c","20","19","27","c","cropgro-species","faba bean 0/27/30/40","judged","","Flowering is fastest at 20-25 C; 20 C keeps cool crops on one clock."],
@@ -1477,6 +1487,7 @@ rowsBySubject: {
 ["germination-share","0.7","","","share","federal-seed-act-germination","7 CFR 201.31","handbook","","legal least for vegetable seed; fresh lots do better"],
 ["frost-soft-c","-5","-7","-3","c","","","judged","leaf","unhardened; no measured series found"],
 ["frost-hardened-c","-14","-18","-12","c","dawling-bezilla-2012","later lists: -12 to -18","memory","leaf",""],
+["wind-loss-share","0.1","0.04","0.2","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall and rocked loose in winter gales unless staked"],
 ],
 "crop:cabbage": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -1500,6 +1511,7 @@ rowsBySubject: {
 ["hold-loss-per-week-share","0.2","0.1","0.4","share","","","judged","","checked plants button"],
 ],
 "crop:carrot": [
+["wind-loss-share","0.02","0","0.05","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","low"],
 ["family","Apiaceae","","","text","","","practice","",""],
 ["growth-base-c","3","2","4","c","simple-2019","carrot 4/22","judged","","Germination base 2 C; one clock for the roots."],
 ["growth-optimum-c","21","20","24","c","simple-2019","carrot 4/22","judged","","Roots grow best at 20-24 C."],
@@ -1529,7 +1541,7 @@ rowsBySubject: {
 ["bolting.cold-base-c","-1","","","c","atherton-1990","-1.0/6.5/16.0 C","measured","",""],
 ["bolting.cold-optimum-c","6.5","","","c","atherton-1990","-1.0/6.5/16.0 C","measured","",""],
 ["bolting.cold-maximum-c","16","","","c","atherton-1990","-1.0/6.5/16.0 C","measured","",""],
-["bolting.cold-tenth-c-days","126","","","c-days","atherton-1990","least for any bolting 126 C d","measured","","Taken as the sum for a tenth."],
+["bolting.cold-tenth-c-days","149.33","","","c-days","atherton-1990","least for any bolting 126 C d","measured","","The line from nothing at 126 to nine tenths at 336 has a tenth here."],
 ["bolting.cold-nine-tenths-c-days","336","","","c-days","atherton-1990","336 C d for 90 %","measured","",""],
 ["bolting.day-length-hours","12.5","12","13","hours","","","judged","maritime 50-56 N","So that summer-sown roots stand through autumn and resprout as days lengthen; about 24 March at 53 N."],
 ["bolting.after-days","9","5","15","days","","","judged","maritime 50-56 N","Over in the first half of April."],
@@ -1637,6 +1649,7 @@ rowsBySubject: {
 ["tub-litres-per-plant","6","","","l","","","practice","",""],
 ],
 "crop:courgette": [
+["wind-loss-share","0.1","0.03","0.2","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","large leaves torn"],
 ["family","Cucurbitaceae","","","text","","","practice","",""],
 ["emergence-base-c","13.4","","","c","harrington-minges-1954","squash row of the days table, fitted to its calibration cells","measured","",""],
 ["emergence-sum-c-days","85","","","c-days","harrington-minges-1954","squash row of the days table, fitted to its calibration cells","measured","",""],
@@ -1805,6 +1818,7 @@ rowsBySubject: {
 ["seed-life-years","3","2","4","years","seed-longevity-list","","handbook","","lists differ: 2 and 4 years"],
 ["frost-soft-c","-5","-7","-3","c","","","judged","leaf","unhardened; no measured series found"],
 ["frost-hardened-c","-15","-18","-12","c","dawling-bezilla-2012","lowest survived; later lists -12 to -18","memory","leaf",""],
+["wind-loss-share","0.06","0.02","0.12","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","torn leaves"],
 ],
 "crop:kohlrabi": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -1933,6 +1947,10 @@ rowsBySubject: {
 ["harvest.bulb.eat-within-weeks","3","2","5","weeks","","","judged","maritime 50-56 N","Undried bulbs and bull-necks."],
 ["harvest.bulb.ends-plant","yes","","","text","","","practice","",""],
 ["harvest.bulb.store.dry.cure-days","18","14","21","days","allotment-guide-1945","dry 2-3 weeks till the neck is tight","judged","maritime 50-56 N","Middle of two to three weeks."],
+["harvest.bulb.gate-juvenile-days","15","5","30","days","lancaster-1996","at least 600 C d before bulbing","judged","sets","a set brings part of the growth that a seedling needs; counts for late plantings"],
+["bolting.size-power","0.2","0","0.5","share","brewster-2008","larger plants and larger sets bolt more","judged","","stems over 9 mm are vernalised faster than those over 6 mm; size of the effect by judgement"],
+["bolting.before-bulbing-days","18","8","30","days","brewster-2008","stalk visible about 10 weeks after initiation","judged","","a stalk begun too shortly before long warm days is overtaken by the bulb and never rises; brings cover above open ground, as growers see"],
+["bolting.set-days-per-mm","1","0.4","1.8","days-per-mm","heath-1943","large sets bolt more","judged","","choose sets below 20 to 22 mm to limit bolting; size of the effect by judgement"],
 ],
 "crop:parsley": [
 ["family","Apiaceae","","","text","","","practice","",""],
@@ -1965,6 +1983,7 @@ rowsBySubject: {
 ["station-seeds-count","3","","","count","","","practice","",""],
 ],
 "crop:parsnip": [
+["wind-loss-share","0.02","0","0.05","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","low"],
 ["family","Apiaceae","","","text","","","practice","",""],
 ["growth-base-c","3","0","5","c","","","judged","","Not located; as carrot."],
 ["growth-optimum-c","21","18","23","c","","","judged","","15-21 C is best by expert ranges; as carrot."],
@@ -2034,6 +2053,7 @@ rowsBySubject: {
 ["seed-life-years","2","","","years","seed-longevity-list","pepper","handbook","",""],
 ],
 "crop:potato": [
+["frost-regrowth-share","0.75","0.5","0.9","share","","","judged","haulm cut down in spring","the tuber sends new shoots: two to three weeks later and rather less, and earthing up saves half"],
 ["family","Solanaceae","","","text","","","practice","",""],
 ["starts-as","tuber","","","text","","","practice","",""],
 ["routes","planted","","","text","","","practice","",""],
@@ -2213,6 +2233,7 @@ rowsBySubject: {
 ["seed-life-years","3","2","4","years","seed-longevity-list","","handbook","","cool dry household store"],
 ["frost-soft-c","-4.5","-6","-3","c","","","judged","leaf","unhardened; no measured series found"],
 ["frost-hardened-c","-12","-16","-10","c","dawling-bezilla-2012","later lists: -12 to -18; some lost below -10","memory","leaf",""],
+["wind-loss-share","0.1","0.04","0.2","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall and rocked loose in winter gales unless staked"],
 ],
 "crop:squash": [
 ["family","Cucurbitaceae","","","text","","","practice","",""],
@@ -2271,6 +2292,7 @@ rowsBySubject: {
 ["module-m2-per-plant","0.0056","","","m2","","","practice","","7.5 cm pot."],
 ],
 "crop:tomato": [
+["wind-loss-share","0.12","0.05","0.2","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall and brittle; fruit rubbed"],
 ["family","Solanaceae","","","text","","","practice","",""],
 ["growth-base-c","7","","","c","cropgro-species","tomato 7/22/28/48","handbook","",""],
 ["growth-optimum-c","26","22","28","c","cropgro-species","tomato 7/22/28/48","judged","","SIMPLE has 6 and 26 C."],
@@ -2391,6 +2413,7 @@ rowsBySubject: {
 ["harvest.fruits.store.freezer.loss-per-week-share","0.001","0","0.003","share","","","judged","maritime 50-56 N","Small in a good freezer."],
 ],
 "kind:bean-climbing": [
+["wind-loss-share","0.15","0.05","0.25","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","bruised leaves and few pods set; canes blow down"],
 ["crop","french-bean","","","text","","","practice","",""],
 ["name","climbing French bean","","","text","","","practice","",""],
 ["in-row-cm","20","","","cm","","","practice","maritime 50-56 N","15-20 cm in a double row, with path"],
@@ -2481,6 +2504,8 @@ rowsBySubject: {
 ["harvest.roots.store.freezer.loss-per-week-share","0.001","0","0.003","share","","","judged","maritime 50-56 N","Small in a good freezer."],
 ],
 "kind:broad-bean-hardy": [
+["harvest.pods.part-frost-c","-4","-6","-2","c","","","judged","flowers and young pods","covered from -5 °C by practice; flowers are tenderer than the leaves around them"],
+["harvest.pods.part-frost-days","35","25","45","days","","","judged","","from open flowers to pods"],
 ["crop","broad-bean","","","text","","","practice","",""],
 ["name","hardy broad bean","","","text","","","practice","",""],
 ["frost-hardened-c","-10","","","c","dawling-bezilla-2012","broad bean, small plants -10","handbook","",""],
@@ -2491,6 +2516,8 @@ rowsBySubject: {
 ["harvest.pods.yield-g-per-plant","250","160","400","g","rhs-legume-yields-2008","broad bean about 0.40 kg/m2","judged","maritime 50-56 N","In pod. Consensus 2-3 kg pods a m2 from memory; the lower published figure is 1.3 kg pods; 2.1 kg at this spacing."],
 ],
 "kind:broad-bean-spring": [
+["harvest.pods.part-frost-c","-4","-6","-2","c","","","judged","flowers and young pods","covered from -5 °C by practice; flowers are tenderer than the leaves around them"],
+["harvest.pods.part-frost-days","35","25","45","days","","","judged","","from open flowers to pods"],
 ["crop","broad-bean","","","text","","","practice","",""],
 ["name","broad bean for spring sowing","","","text","","","practice","",""],
 ["frost-hardened-c","-6","-9","-4","c","dawling-bezilla-2012","broad bean, small plants -10","judged","","Kinds for spring sowing are less hardy than those that stand the winter."],
@@ -2864,6 +2891,10 @@ rowsBySubject: {
 ["harvest.head.store.freezer.loss-per-week-share","0.003","0.0015","0.006","share","","","judged","","household losses spread over the weeks; no measured series found"],
 ["harvest.shoots.store.freezer.life-weeks","44","39","52","weeks","home-freezing-guide","blanched; -18 C","handbook","","blanched"],
 ["harvest.shoots.store.freezer.loss-per-week-share","0.003","0.0015","0.006","share","","","judged","","household losses spread over the weeks; no measured series found"],
+["harvest.head.part-frost-c","-3","-4","-2","c","frost-damage-review","broccoli head -2 to -4","handbook","","spears and heads die when leaves still live"],
+["harvest.head.part-frost-days","14","10","21","days","","","judged","","from a visible head to cutting"],
+["harvest.shoots.part-frost-c","-3","-4","-2","c","frost-damage-review","broccoli head -2 to -4","handbook","","as the head"],
+["harvest.shoots.part-frost-days","10","7","14","days","","","judged","","shoots follow quickly"],
 ],
 "kind:calabrese-early": [
 ["crop","calabrese","","","text","","","practice","",""],
@@ -2896,6 +2927,10 @@ rowsBySubject: {
 ["harvest.head.store.freezer.loss-per-week-share","0.003","0.001","0.006","share","","","judged","","household losses spread over the weeks; no measured series found"],
 ["harvest.shoots.store.freezer.life-weeks","44","39","52","weeks","home-freezing-guide","blanched; -18 C","handbook","","blanched"],
 ["harvest.shoots.store.freezer.loss-per-week-share","0.003","0.001","0.006","share","","","judged","","household losses spread over the weeks; no measured series found"],
+["harvest.head.part-frost-c","-3","-4","-2","c","frost-damage-review","broccoli head -2 to -4","handbook","","spears and heads die when leaves still live"],
+["harvest.head.part-frost-days","14","10","21","days","","","judged","","from a visible head to cutting"],
+["harvest.shoots.part-frost-c","-3","-4","-2","c","frost-damage-review","broccoli head -2 to -4","handbook","","as the head"],
+["harvest.shoots.part-frost-days","10","7","14","days","","","judged","","shoots follow quickly"],
 ],
 "kind:carrot-early": [
 ["crop","carrot","","","text","","","practice","",""],
@@ -2977,6 +3012,8 @@ rowsBySubject: {
 ["bolting.cold-tenth-c-days","40","30","60","c-days","","","judged","","the start of the curd itself; a left curd breaks up and flowers"],
 ["bolting.cold-nine-tenths-c-days","60","45","110","c-days","","","judged","","the start of the curd itself; a left curd breaks up and flowers"],
 ["bolting.after-days","85","68","105","days","","","judged","","a left curd breaks up and flowers some five weeks after it was fit to cut; longer in the cold"],
+["harvest.curd.part-frost-c","-4","-6","-2","c","frost-damage-review","cauliflower curd -2 to -4","judged","curd with its leaves folded over","bared curds are spoiled from -2 °C; a leaf bent over is worth about 2"],
+["harvest.curd.part-frost-days","18","10","28","days","","","judged","","from a curd the size of an egg to cutting"],
 ],
 "kind:cauliflower-overwintering": [
 ["crop","cauliflower","","","text","","","practice","",""],
@@ -3011,6 +3048,8 @@ rowsBySubject: {
 ["bolting.cold-tenth-c-days","440","264","660","c-days","","","judged","","a left curd breaks up and flowers in May; same cold need as the curds"],
 ["bolting.cold-nine-tenths-c-days","640","384","960","c-days","","","judged","","a left curd breaks up and flowers in May; same cold need as the curds"],
 ["bolting.after-days","40","24","64","days","","","judged","","a left curd breaks up and flowers in May; same cold need as the curds"],
+["harvest.curd.part-frost-c","-4","-6","-2","c","frost-damage-review","cauliflower curd -2 to -4","judged","curd with its leaves folded over","bared curds are spoiled from -2 °C; a leaf bent over is worth about 2"],
+["harvest.curd.part-frost-days","18","10","28","days","","","judged","","from a curd the size of an egg to cutting"],
 ],
 "kind:cauliflower-summer": [
 ["crop","cauliflower","","","text","","","practice","",""],
@@ -3044,6 +3083,8 @@ rowsBySubject: {
 ["bolting.cold-tenth-c-days","35","25","50","c-days","","","judged","","the start of the curd itself; a left curd breaks up and flowers"],
 ["bolting.cold-nine-tenths-c-days","55","40","80","c-days","","","judged","","the start of the curd itself; a left curd breaks up and flowers"],
 ["bolting.after-days","75","60","95","days","","","judged","","a left curd breaks up and flowers some five weeks after it was fit to cut"],
+["harvest.curd.part-frost-c","-4","-6","-2","c","frost-damage-review","cauliflower curd -2 to -4","judged","curd with its leaves folded over","bared curds are spoiled from -2 °C; a leaf bent over is worth about 2"],
+["harvest.curd.part-frost-days","18","10","28","days","","","judged","","from a curd the size of an egg to cutting"],
 ],
 "kind:celeriac": [
 ["crop","celeriac","","","text","","","practice","",""],
@@ -3356,6 +3397,9 @@ rowsBySubject: {
 ["harvest.bulb.store.dry.cure-days","18","14","21","days","","","judged","maritime 50-56 N","Two to three weeks in moving air."],
 ["harvest.bulb.store.dry.life-weeks","34","20","40","weeks","which-storing","firm until spring, then sprouts","judged","maritime 50-56 N","Softneck 6-9 months, hardneck 3-5."],
 ["harvest.bulb.store.dry.loss-per-week-share","0.004","0.002","0.008","share","","","judged","maritime 50-56 N","10-15 % by April."],
+["harvest.bulb.gate-cold-c-days","250","180","350","c-days","","recalled: 40 to 60 days at 0-10 °C, 6-8 weeks","judged","","50 days at 5 °C; counted from planting, cold in store apart"],
+["harvest.bulb.gate-cold-spread-share","0.4","0.2","0.6","share","","","judged","","softneck needs less than hardneck"],
+["harvest.bulb.unchilled-yield-share","0.4","0.25","0.6","share","","","judged","","a round is one fat clove"],
 ],
 "kind:garlic-green": [
 ["crop","garlic","","","text","","","practice","",""],
@@ -3404,6 +3448,9 @@ rowsBySubject: {
 ["harvest.bulb.store.dry.cure-days","18","14","21","days","","","judged","maritime 50-56 N","Two to three weeks in moving air."],
 ["harvest.bulb.store.dry.life-weeks","36","26","40","weeks","which-storing","\"firm until spring, then sprouts\"","judged","maritime 50-56 N","Softneck kinds, which spring planting is for, keep 6-9 months."],
 ["harvest.bulb.store.dry.loss-per-week-share","0.004","0.002","0.008","share","","","judged","maritime 50-56 N","10-15 % by April."],
+["harvest.bulb.gate-cold-c-days","250","180","350","c-days","","recalled: 40 to 60 days at 0-10 °C, 6-8 weeks","judged","","50 days at 5 °C; counted from planting, cold in store apart"],
+["harvest.bulb.gate-cold-spread-share","0.4","0.2","0.6","share","","","judged","","softneck needs less than hardneck"],
+["harvest.bulb.unchilled-yield-share","0.4","0.25","0.6","share","","","judged","","a round is one fat clove"],
 ],
 "kind:kale": [
 ["crop","kale","","","text","","","practice","",""],
@@ -3589,6 +3636,8 @@ rowsBySubject: {
 ["bolting.after-days","18","10","30","days","","","judged","","after 8-12 weeks of picking in summer and in mid May after a winter; daylight with refraction"],
 ],
 "kind:mangetout": [
+["harvest.pods.part-frost-c","-3","-4","-2","c","frost-damage-review","spring pea -2 to -4","handbook","flowers and young pods","covered in flower from -2 °C by practice"],
+["harvest.pods.part-frost-days","25","18","32","days","","","judged","","from open flowers to pods"],
 ["crop","pea","","","text","","","practice","",""],
 ["name","mangetout, pods eaten whole","","","text","","","practice","",""],
 ["routes","direct|module","","","text","","","practice","",""],
@@ -3612,10 +3661,10 @@ rowsBySubject: {
 "kind:onion-autumn-red": [
 ["crop","onion","","","text","","","practice","",""],
 ["name","overwintering red onion from sets","","","text","","","practice","",""],
-["bolting.juvenile-days","29","22","36","days","","grower article, pseudostem over 6 mm is vernalised","judged","maritime 50-56 N","Set with the cold sums in the engine at Dublin and Brize Norton so that 35-60 % bolt when planted in early October under cover and about 10 % in early November."],
-["bolting.juvenile-spread-share","0.45","0.3","0.55","share","","","judged","maritime 50-56 N","Sets of one net differ in size."],
-["bolting.cold-tenth-c-days","300","200","420","c-days","","review of onion flowering, 5-13 C for 90-120 d","judged","","Red sets are less resistant than yellow by all handbooks."],
-["bolting.cold-nine-tenths-c-days","700","500","900","c-days","","review of onion flowering, 5-13 C for 90-120 d","judged","","90 days at the optimum."],
+["bolting.juvenile-days","30","22","36","days","","grower article, pseudostem over 6 mm is vernalised","judged","maritime 50-56 N","Set with the cold sums, spread and days before bulbing at Eastbourne and Camborne: early October under cover mostly bolts, early November little."],
+["bolting.juvenile-spread-share","0.32","0.25","0.5","share","","","judged","maritime 50-56 N","Sets of one net differ in size."],
+["bolting.cold-tenth-c-days","240","180","420","c-days","","review of onion flowering, 5-13 C for 90-120 d","judged","","Red sets are less resistant than yellow by all handbooks."],
+["bolting.cold-nine-tenths-c-days","640","500","900","c-days","","review of onion flowering, 5-13 C for 90-120 d","judged","","80 days at the optimum."],
 ["harvest.bulb.start-days","62","55","70","days","lancaster-1996","at least 600 C d","judged","maritime 50-56 N","Reached before June by all autumn plantings; the day length rules."],
 ["harvest.bulb.gate-day-length-hours","13.75","","","hours","lancaster-1996","at least 13.75 h","measured","","Sunrise to sunset; about 13 April at 53 N."],
 ["harvest.bulb.gate-after-days","46.5","39","55","days","","","judged","maritime 50-56 N","Of full-size plants; smaller ones up to a quarter more (bulbing-size-power). A few days after yellow."],
@@ -3626,6 +3675,7 @@ rowsBySubject: {
 ["harvest.bulb.store.dry.loss-per-week-share","0.015","0.008","0.025","share","","","judged","maritime 50-56 N","Poor keepers by all handbooks."],
 ["stock-from-day-of-year","244","230","258","day-of-year","","","practice","UK and Ireland","autumn sets are sold in September"],
 ["stock-to-day-of-year","334","315","350","day-of-year","","","practice","UK and Ireland",""],
+["set-across-mm","18","15","22","mm","","","practice","","sold as 14 to 21 mm"],
 ],
 "kind:onion-autumn-yellow": [
 ["crop","onion","","","text","","","practice","",""],
@@ -3644,6 +3694,7 @@ rowsBySubject: {
 ["harvest.bulb.store.dry.loss-per-week-share","0.012","0.006","0.02","share","","","judged","maritime 50-56 N","Poor keepers by all handbooks; twice the spring sets."],
 ["stock-from-day-of-year","244","230","258","day-of-year","","","practice","UK and Ireland","autumn sets are sold in September"],
 ["stock-to-day-of-year","334","315","350","day-of-year","","","practice","UK and Ireland",""],
+["set-across-mm","18","15","22","mm","","","practice","","sold as 14 to 21 mm"],
 ],
 "kind:onion-seed": [
 ["crop","onion","","","text","","","practice","",""],
@@ -3742,6 +3793,7 @@ rowsBySubject: {
 ["harvest.bulb.store.dry.loss-per-week-share","0.006","0.003","0.01","share","","","judged","maritime 50-56 N","10-25 % by April in households."],
 ["stock-from-day-of-year","32","15","60","day-of-year","","","practice","UK and Ireland","sets are sold and sound from late winter"],
 ["stock-to-day-of-year","125","105","140","day-of-year","","","practice","UK and Ireland","what is left sprouts in May"],
+["set-across-mm","18","15","22","mm","","","practice","","sold as 14 to 21 mm"],
 ],
 "kind:parsley": [
 ["crop","parsley","","","text","","","practice","",""],
@@ -3804,6 +3856,8 @@ rowsBySubject: {
 ["harvest.roots.store.sand.loss-per-week-share","0.03","0.01","0.06","share","","","judged","maritime 50-56 N","Shrivels; not measured."],
 ],
 "kind:pea-round": [
+["harvest.pods.part-frost-c","-3","-4","-2","c","frost-damage-review","spring pea -2 to -4","handbook","flowers and young pods","covered in flower from -2 °C by practice"],
+["harvest.pods.part-frost-days","25","18","32","days","","","judged","","from open flowers to pods"],
 ["crop","pea","","","text","","","practice","",""],
 ["name","round-seeded early pea","","","text","","","practice","",""],
 ["routes","direct|module","","","text","","","practice","",""],
@@ -3874,6 +3928,8 @@ rowsBySubject: {
 ["bolting.mode","none","","","text","","","practice","",""],
 ],
 "kind:pea-wrinkled": [
+["harvest.pods.part-frost-c","-3","-4","-2","c","frost-damage-review","spring pea -2 to -4","handbook","flowers and young pods","covered in flower from -2 °C by practice"],
+["harvest.pods.part-frost-days","25","18","32","days","","","judged","","from open flowers to pods"],
 ["crop","pea","","","text","","","practice","",""],
 ["name","wrinkled pea, the sweet maincrop","","","text","","","practice","",""],
 ["routes","direct|module","","","text","","","practice","",""],
@@ -4185,6 +4241,7 @@ rowsBySubject: {
 ["harvest.bulb.store.dry.cure-days","18","14","21","days","allotment-guide-1945","dry 2-3 weeks","judged","maritime 50-56 N","As onion."],
 ["harvest.bulb.store.dry.life-weeks","38","34","43","weeks","allotment-guide-1945","dry frost-free airy shed","judged","maritime 50-56 N","8-10 months; commercial life 6-10 months at 0-2 C."],
 ["harvest.bulb.store.dry.loss-per-week-share","0.004","0.002","0.008","share","","","judged","maritime 50-56 N","10-15 % by spring."],
+["harvest.bulb.gate-juvenile-days","15","5","30","days","lancaster-1996","at least 600 C d before bulbing","judged","","as onion sets"],
 ],
 "kind:spinach-overwintering": [
 ["crop","spinach","","","text","","","practice","",""],
@@ -4585,6 +4642,10 @@ parameters: {
 "frost-fleece-gain-c": {"unit":"c","low":0,"high":4,"required":true,"model":"frost"},
 "bulbing-size-power": {"unit":"share","low":0,"high":1,"required":true,"model":"harvest-days"},
 "frost-hardened-c": {"unit":"c","low":-45,"high":6,"required":true,"model":"frost"},
+"frost-young-c": {"unit":"c","low":0,"high":6,"required":true,"model":"frost"},
+"frost-young-days": {"unit":"days","low":0,"high":60,"required":true,"model":"frost"},
+"frost-regrowth-share": {"unit":"share","low":0,"high":1,"required":true,"model":"frost"},
+"wind-loss-share": {"unit":"share","low":0,"high":0.5,"required":true,"model":"wind"},
 "harvests": {"unit":"text","many":true,"required":true,"model":"harvest-days"},
 "bolting.mode": {"unit":"text","oneOf":["none","day-length","cold"],"required":true,"model":"bolting"},
 "bolting.effect": {"unit":"text","oneOf":["ends","fresh","lost"],"requiredWhen":{"bolting.mode":["cold","day-length"]},"whenMissing":"ends","model":"bolting"},
@@ -4594,6 +4655,12 @@ parameters: {
 "bolting.cold-base-c": {"unit":"c","low":-6,"high":5,"requiredWhen":{"bolting.mode":["cold"]},"whenMissing":"0","model":"bolting"},
 "bolting.cold-optimum-c": {"unit":"c","low":0,"high":14,"requiredWhen":{"bolting.mode":["cold"]},"whenMissing":"0","model":"bolting"},
 "bolting.cold-maximum-c": {"unit":"c","low":8,"high":26,"requiredWhen":{"bolting.mode":["cold"]},"whenMissing":"0","model":"bolting"},
+"bolting.size-power": {"unit":"share","low":0,"high":1,"whenMissing":"0","model":"bolting"},
+"bolting.before-bulbing-days": {"unit":"days","low":0,"high":60,"whenMissing":"0","model":"bolting"},
+"bolting.set-days-per-mm": {"unit":"days-per-mm","low":0,"high":5,"whenMissing":"0","model":"bolting"},
+"set-across-mm": {"unit":"mm","low":5,"high":60,"whenMissing":"0","model":"bolting"},
+"bolting.undo-gap-c": {"unit":"c","low":0,"high":15,"required":true,"model":"bolting"},
+"bolting.undo-per-c": {"unit":"factor","low":0,"high":6,"required":true,"model":"bolting"},
 "bolting.cold-tenth-c-days": {"unit":"c-days","low":5,"high":2000,"requiredWhen":{"bolting.mode":["cold"]},"whenMissing":"0","model":"bolting"},
 "bolting.cold-nine-tenths-c-days": {"unit":"c-days","low":10,"high":4000,"requiredWhen":{"bolting.mode":["cold"]},"whenMissing":"0","model":"bolting"},
 "bolting.after-days": {"unit":"days","low":0,"high":120,"requiredWhen":{"bolting.mode":["cold","day-length"]},"whenMissing":"0","model":"bolting"},
@@ -4621,6 +4688,10 @@ parameters: {
 "harvest.<harvest>.edible-share": {"unit":"share","low":0.05,"high":3,"required":true,"model":"kitchen-rule"},
 "harvest.<harvest>.eat-within-weeks": {"unit":"weeks","low":0,"high":12,"required":true,"model":"kitchen-rule"},
 "harvest.<harvest>.kept-back-share": {"unit":"share","low":0,"high":0.5,"whenMissing":"0","model":"lots-and-keeping"},
+"harvest.<harvest>.gate-cold-spread-share": {"unit":"share","low":0.02,"high":1,"whenMissing":"0.3","model":"harvest-days"},
+"harvest.<harvest>.unchilled-yield-share": {"unit":"share","low":0,"high":1,"whenMissing":"1","model":"harvest-days"},
+"harvest.<harvest>.part-frost-c": {"unit":"c","low":-12,"high":4,"whenMissing":"as-leaves","model":"frost"},
+"harvest.<harvest>.part-frost-days": {"unit":"days","low":0,"high":90,"whenMissing":"0","model":"frost"},
 "harvest.<harvest>.ends-plant": {"unit":"text","oneOf":["yes","no"],"whenMissing":"no","requiredWhen":{"harvest.<harvest>.habit":["once","stands"]},"model":"harvest-days"},
 "harvest.<harvest>.store.<store>.life-weeks": {"unit":"weeks","low":0.5,"high":80,"required":true,"model":"lots-and-keeping"},
 "harvest.<harvest>.store.<store>.loss-per-week-share": {"unit":"share","low":0,"high":0.5,"required":true,"model":"lots-and-keeping"},
@@ -4711,6 +4782,9 @@ sources: [
 {"id":"rhs-courgette-sheet","title":"Courgette crop sheet","publisher":"Royal Horticultural Society, school gardening"},
 {"id":"bourgeois-2000","title":"Improving the prediction of processing pea maturity based on the growing-degree day approach","authors":"Bourgeois, G., Jenni, S., Laurin, H. and Tremblay, N.","year":2000,"publisher":"HortScience 35: 611-614","note":"Abstract read; title from memory."},
 {"id":"uc-ipm-onion-day-length","title":"Onion: day length classes of cultivars","publisher":"University of California Statewide Integrated Pest Management Program and extension pages"},
+{"id":"kort-1988","title":"Benefits of windbreaks to field and forage crops","authors":"Kort, J.","year":1988,"publisher":"Agriculture, Ecosystems and Environment 22-23, 165-190","where":"abstract read; yield figures as relayed by an extension page","note":"Field crops; higher in dry years."},
+{"id":"radish-devernalisation","title":"Low temperature treatment of radish interrupted by 17, 24 or 30 C for 4 to 8 hours a day","publisher":"Environment Control in Biology 41(4), 353","where":"jstage.jst.go.jp/article/ecb1963/41/4/41_4_353","note":"Abstract read."},
+{"id":"onion-set-heat","title":"Vernalization","publisher":"Encyclopaedia Britannica","note":"Onion sets stored near 0 C bloom unless two to three weeks above 26.7 C precede planting."},
 {"id":"potato-groups-sheet","title":"Potatoes: planting and weeks to lifting of first earlies, second earlies, maincrop and the second crop","publisher":"Plant page of a partner of the Royal Horticultural Society","where":"rhs.crocdn.co.uk/plants, class 2000006322"},
 {"id":"allotment-potato-tables","title":"Potato spacing, planting and lifting tables","publisher":"Allotment associations of Coventry and Hayle (United Kingdom)","where":"allotmentsincoventry.lraa.co.uk/potatoes.htm; hayleallotments.org.uk/ingredients/potato"},
 {"id":"guardian-fennel-2008","title":"Grow your own: fennel","year":2008,"publisher":"The Guardian, 5 April 2008"},

@@ -4,6 +4,8 @@
  */
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import type { CropType, Harvest } from '../crops/crop-type.ts';
+import { bulbingDay, bulbingSizeFactor } from './bulbing.ts';
+import { dayOfBalance } from './cold-balance.ts';
 import { dayOfSum, NEVER } from './place-clock.ts';
 import type { Raised } from './raising.ts';
 
@@ -14,16 +16,6 @@ export interface Growing {
   sumOf(referenceDays: number): number;
   lengthOfDay(day: Day): number;
   readonly southern: boolean;
-}
-
-/** First day on which the length is reached while days lengthen (or are far beyond it anyway). */
-function bulbingTriggerDay(growing: Growing, fromDay: Day, hours: number): Day {
-  if (fromDay >= NEVER) return NEVER;
-  for (let day = fromDay; day < fromDay + 420; day++) {
-    const length = growing.lengthOfDay(day);
-    if (length >= hours && (length > growing.lengthOfDay(day - 1) || length >= hours + 1.5)) return day;
-  }
-  return NEVER;
 }
 
 /** Midwinter day at or before the given day. */
@@ -39,26 +31,10 @@ export function gateDay(growing: Growing, harvest: Harvest): Day {
   const gate = harvest.startGate;
   if (gate.gate === 'cold') {
     const juvenile = Math.max(raised.groundDay, raised.dayOfGrowth(growing.sumOf(gate.juvenileDays)));
-    const bolting = kind.bolting;
-    const triangle = {
-      baseC: bolting?.coldBaseC ?? 0,
-      optimumC: bolting?.coldOptimumC ?? 7,
-      maximumC: bolting?.coldMaximumC ?? 16,
-    };
-    return dayOfSum(raised.bed, raised.bed.cold(triangle), juvenile, gate.coldCDays);
+    return dayOfBalance(raised.bed.cold(kind), juvenile, gate.coldCDays);
   }
-  if (gate.gate === 'day-length')
-    return bulbingTriggerDay(growing, Math.max(raised.groundDay, raised.emergenceDay), gate.dayLengthHours);
+  if (gate.gate === 'day-length') return bulbingDay(growing, gate);
   return 0;
-}
-
-/** Bigger plants bulb sooner (Brewster 2008: leaf area and shade hasten bulbing), within a quarter either way. */
-function bulbingSizeFactor(growing: Growing, harvest: Harvest, gateAt: Day): number {
-  const size = Math.max(1, growing.raised.growthAt(gateAt));
-  const factor = Math.exp(
-    growing.kind.bulbingSizePower * Math.log(Math.max(1, growing.sumOf(harvest.fullDays)) / size),
-  );
-  return Math.min(1.25, Math.max(0.75, factor));
 }
 
 export function firstHarvestDay(growing: Growing, harvest: Harvest, firstDayOf: (id: string) => Day): Day {

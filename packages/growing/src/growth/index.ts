@@ -1,4 +1,6 @@
 export * from './bolting.ts';
+export * from './bulbing.ts';
+export * from './cold-balance.ts';
 export * from './cold-units.ts';
 export * from './day-degrees.ts';
 export * from './emerge.ts';
@@ -16,3 +18,4 @@ export * from './seed-ageing.ts';
 export * from './seed-stand.ts';
 export * from './seedbed-day.ts';
 export * from './survival.ts';
+export * from './wind.ts';

@@ -8,10 +8,12 @@
 import type { Day } from '@twelvemonth/basis';
 import type { CropType } from '../crops/crop-type.ts';
 import type { PlaceWeather } from '../places/place.ts';
-import { type ColdTriangle, coldUnitsCDays } from './cold-units.ts';
+import { type ColdBalance, makeColdBalance } from './cold-balance.ts';
+import { coldChangeCDays } from './cold-units.ts';
 import { sineDayDegreesC } from './day-degrees.ts';
 import { frostThresholdC } from './frost.ts';
 import { effectiveDayDegrees } from './light-limited-heat.ts';
+import { NEVER } from './never.ts';
 import { emergenceOfDay, seedlingsOfDay } from './seedbed-day.ts';
 
 export type RunningSum = Float64Array;
@@ -26,10 +28,22 @@ export interface PlaceClock {
   emergence(kind: CropType): RunningSum;
   /** The same, each day times the share of the seed that comes up at its temperature. */
   seedlings(kind: CropType): RunningSum;
-  /** Cold units, °C·d. */
-  cold(triangle: ColdTriangle): RunningSum;
+  /** Cold counted for running to seed, less what warmth undid, °C·d. */
+  cold(kind: CropType): ColdBalance;
   /** Smallest margin (minimum − killing temperature, °C) of each seven days from the start on. */
   frostMargins(kind: CropType): Float32Array;
+  /** Lowest minimum of each seven days from the start on, °C. */
+  weekMinima(): Float32Array;
+}
+
+function weeklySmallest(dayCount: number, read: (i: number) => number): Float32Array {
+  const weekly = new Float32Array(Math.ceil(dayCount / 7)).fill(99);
+  for (let i = 0; i < dayCount; i++) {
+    const value = read(i);
+    const week = Math.floor(i / 7);
+    if (value < weekly[week]!) weekly[week] = value;
+  }
+  return weekly;
 }
 
 const emergenceKey = (kind: CropType): string =>
@@ -50,6 +64,9 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
   const emergenceByKind = new Map<CropType, RunningSum>();
   const seedlingsByKind = new Map<CropType, RunningSum>();
   const marginsByKind = new Map<CropType, Float32Array>();
+  const coldByKind = new Map<CropType, ColdBalance>();
+  const balances = new Map<string, ColdBalance>();
+  let minima: Float32Array | null = null;
 
   const sumOf = (key: string, daily: (i: number) => number): RunningSum => {
     let sum = sums.get(key);
@@ -99,32 +116,45 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
       seedlingsByKind.set(kind, sum);
       return sum;
     },
-    cold: (triangle) =>
-      sumOf(`c${triangle.baseC}/${triangle.optimumC}/${triangle.maximumC}`, (i) =>
-        coldUnitsCDays(triangle, (weather.tminC[i]! + weather.tmaxC[i]!) / 2),
-      ),
+    cold: (kind) => {
+      const known = coldByKind.get(kind);
+      if (known !== undefined) return known;
+      const { cold } = kind;
+      const key = `${cold.baseC}/${cold.optimumC}/${cold.maximumC}/${cold.undoAboveC}/${cold.undoPerC}`;
+      let balance = balances.get(key);
+      if (balance === undefined) {
+        balance = makeColdBalance(weather.startDay, dayCount, (i) =>
+          coldChangeCDays(cold, (weather.tminC[i]! + weather.tmaxC[i]!) / 2),
+        );
+        balances.set(key, balance);
+      }
+      coldByKind.set(kind, balance);
+      return balance;
+    },
     frostMargins: (kind) => {
       const known = marginsByKind.get(kind);
       if (known !== undefined) return known;
       const key = `${kind.frostSoftC}/${kind.frostHardenedC}`;
       let weekly = margins.get(key);
       if (weekly === undefined) {
-        weekly = new Float32Array(Math.ceil(dayCount / 7)).fill(99);
-        for (let i = 0; i < dayCount; i++) {
-          const margin = weather.tminC[i]! - frostThresholdC(kind, weather.hardenedShare[i]!);
-          const week = Math.floor(i / 7);
-          if (margin < weekly[week]!) weekly[week] = margin;
-        }
+        // A night finds plants as hard as the day before left them.
+        weekly = weeklySmallest(dayCount, (i) => {
+          const hardened = weather.hardenedShare[Math.max(0, i - 1)]!;
+          return weather.tminC[i]! - frostThresholdC(kind, hardened);
+        });
         margins.set(key, weekly);
       }
       marginsByKind.set(kind, weekly);
       return weekly;
     },
+    weekMinima: () => {
+      minima ??= weeklySmallest(dayCount, (i) => weather.tminC[i]!);
+      return minima;
+    },
   };
 }
 
-/** No such day within the weather at hand. */
-export const NEVER = Number.MAX_SAFE_INTEGER;
+export { NEVER };
 
 /** First day on which the sum since `fromDay` has reached `amount`; NEVER when the weather ends before. */
 export function dayOfSum(clock: PlaceClock, sum: RunningSum, fromDay: Day, amount: number): Day {
@@ -149,4 +179,18 @@ export function sumBetween(clock: PlaceClock, sum: RunningSum, fromDay: Day, toD
   const from = Math.min(Math.max(0, fromDay - clock.startDay), clock.dayCount);
   const to = Math.min(Math.max(from, toDay - clock.startDay), clock.dayCount);
   return sum[to]! - sum[from]!;
+}
+
+/** Last day from which the sum up to (not with) `toDay` still holds `amount`; the start of the weather when none does. */
+export function lastDayBefore(clock: PlaceClock, sum: RunningSum, toDay: Day, amount: number): Day {
+  const to = Math.min(Math.max(0, toDay - clock.startDay), clock.dayCount);
+  const target = sum[to]! - amount;
+  let low = 0;
+  let high = to;
+  while (low < high) {
+    const middle = (low + high + 1) >>> 1;
+    if (sum[middle]! <= target) low = middle;
+    else high = middle - 1;
+  }
+  return clock.startDay + low;
 }

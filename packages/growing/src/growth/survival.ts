@@ -11,6 +11,8 @@ import type { Raised } from './raising.ts';
 /** Shares of the plants set out that are still there on a day, frost and hazards apart. Ask with rising days. */
 export interface Survival {
   frost(day: Day): number;
+  /** How much colder it may be for the same loss, under the cover or fleece of the plan, °C. */
+  readonly frostGainC: number;
   hazards(day: Day): number;
 }
 
@@ -21,21 +23,26 @@ export function survivalOf(
   hazards: readonly Hazard[],
   underCover: boolean,
   southern: boolean,
+  youngUntilDay: Day,
 ): Survival {
   const margins = raised.bed.frostMargins(plan.kind);
-  const { frostCoverGainC, frostFleeceGainC } = plan.kind;
+  const { frostCoverGainC, frostFleeceGainC, frostYoungC, frostRegrowthShare } = plan.kind;
   const gainC = underCover ? frostCoverGainC : plan.protection.includes('fleece') ? frostFleeceGainC : 0;
   const exposedDay = Math.max(raised.groundDay, raised.emergenceDay);
   const firstWeek =
     exposedDay >= NEVER ? margins.length : Math.max(0, Math.ceil((exposedDay - raised.bed.startDay) / 7));
   let checkedWeek = firstWeek;
   let smallest = 99;
+  const youngWeeks = Math.ceil((Math.min(youngUntilDay, NEVER) - raised.bed.startDay) / 7);
   return {
+    frostGainC: gainC,
     frost: (day) => {
       const until = Math.min(margins.length, Math.floor((day - raised.bed.startDay) / 7));
-      for (; checkedWeek < until; checkedWeek++)
-        if (margins[checkedWeek]! < smallest) smallest = margins[checkedWeek]!;
-      return 1 - frostLostShare(smallest + gainC);
+      for (; checkedWeek < until; checkedWeek++) {
+        const margin = margins[checkedWeek]! - (checkedWeek < youngWeeks ? frostYoungC : 0);
+        if (margin < smallest) smallest = margin;
+      }
+      return 1 - frostLostShare(smallest + gainC) * (1 - frostRegrowthShare);
     },
     hazards: (day) => {
       if (raised.groundDay >= NEVER) return 1;

@@ -1,6 +1,6 @@
 import {
   boltedShareOfUnits,
-  coldUnitsCDays,
+  coldChangeCDays,
   dayLengthHours,
   firstDayOfLength,
   NEVER,
@@ -70,16 +70,11 @@ export const boltingProbe = probeModel({
       'unitsCDays',
       'Give one of "unitsCDays", "constantC" with "days", or "dailyC" for a kind that bolts by cold.',
     );
-    const triangle = {
-      baseC: bolting.coldBaseC,
-      optimumC: bolting.coldOptimumC,
-      maximumC: bolting.coldMaximumC,
-    };
     const temperatures =
       i.constantC === undefined
         ? (i.dailyC ?? [])
         : new Array<number>(needed(i.days, 'days', 'days at "constantC", 0 to 1000')).fill(i.constantC);
-    const daily = temperatures.map((meanC) => coldUnitsCDays(triangle, meanC));
+    const daily = temperatures.map((meanC) => coldChangeCDays(kindNamed(i.kind).cold, meanC));
     const units = i.unitsCDays ?? daily.reduce((sum, value) => sum + value, 0);
     return {
       mode: bolting.mode,
