@@ -5,7 +5,7 @@
  */
 import { type Day, type Week, weekOfDay } from '@twelvemonth/basis';
 import type { Harvest, StoreId } from '../crops/crop-type.ts';
-import type { Growing } from '../growth/harvest-days.ts';
+import type { Growing } from '../growth/growing.ts';
 import { dayOfSum, sumBetween } from '../growth/place-clock.ts';
 import { keptGPerServing, longestKeeping, putByOf } from './keeping.ts';
 import type { Lot } from './sowing-plan.ts';

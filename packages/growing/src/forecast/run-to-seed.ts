@@ -2,7 +2,8 @@
 import type { Day } from '@twelvemonth/basis';
 import type { Harvest } from '../crops/crop-type.ts';
 import { boltingEndDay, coldBoltedShare } from '../growth/bolting.ts';
-import { type Growing, gateDay } from '../growth/harvest-days.ts';
+import type { Growing } from '../growth/growing.ts';
+import { gateDay } from '../growth/harvest-days.ts';
 import { lastDayBefore, NEVER } from '../growth/place-clock.ts';
 
 /** Day on which a crop that ends by bolting is over, and NEVER for the others. */

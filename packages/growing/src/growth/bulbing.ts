@@ -21,8 +21,8 @@
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import type { Harvest, StartGate } from '../crops/crop-type.ts';
 import { highestBalanceCDays } from './cold-balance.ts';
-import type { Growing } from './harvest-days.ts';
-import { NEVER } from './never.ts';
+import type { Growing } from './growing.ts';
+import { NEVER } from './running-sum.ts';
 
 type BulbingGate = Extract<StartGate, { gate: 'day-length' }>;
 

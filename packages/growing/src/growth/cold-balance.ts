@@ -9,8 +9,7 @@
  * a binary search. Source of the form: the one-sided cumulative sum (Page 1954), applied to devernalisation.
  */
 import type { Day } from '@twelvemonth/basis';
-import { NEVER } from './never.ts';
-import type { RunningSum } from './place-clock.ts';
+import { NEVER, type RunningSum } from './running-sum.ts';
 
 export interface ColdBalance {
   readonly startDay: Day;

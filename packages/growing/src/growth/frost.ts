@@ -16,10 +16,7 @@
  * days for which that part stands in the weather. Known weakness: ice on roots, heaving and the speed of the thaw are
  * not there; repeated frosts do no more harm than the worst.
  */
-import type { Day } from '@twelvemonth/basis';
-import type { Harvest } from '../crops/crop-type.ts';
 import { coversTable } from '../generated/covers.ts';
-import type { PlaceClock } from './place-clock.ts';
 
 export interface FrostTraits {
   readonly frostSoftC: number;
@@ -35,27 +32,4 @@ export function frostThresholdC(traits: FrostTraits, hardenedShare: number): num
 export function frostLostShare(smallestMarginC: number): number {
   if (smallestMarginC > 6) return 0;
   return 1 / (1 + Math.exp(smallestMarginC / spreadC));
-}
-
-/** A harvest taken whole carries every frost since its part appeared; one picked week by week only the last ones. */
-const takenWhole = (harvest: Harvest): boolean => harvest.habit === 'once' || harvest.habit === 'stands';
-
-/** Share of a harvest's flowers, curds or pods that frost has left sound on a day of taking it. */
-export function partSoundShare(
-  harvest: Harvest,
-  bed: PlaceClock,
-  groundDay: Day,
-  firstDay: Day,
-  day: Day,
-  gainC: number,
-): number {
-  const { partFrostC, partFrostDays } = harvest;
-  if (partFrostC === null) return 1;
-  const shown = (takenWhole(harvest) ? firstDay : day) - partFrostDays;
-  const minima = bed.weekMinima();
-  const until = Math.min(minima.length, Math.floor((day - bed.startDay) / 7));
-  let smallest = 99;
-  for (let w = Math.max(0, Math.floor((Math.max(shown, groundDay) - bed.startDay) / 7)); w < until; w++)
-    if (minima[w]! < smallest) smallest = minima[w]!;
-  return 1 - frostLostShare(smallest - partFrostC + gainC);
 }

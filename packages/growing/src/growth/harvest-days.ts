@@ -3,20 +3,11 @@
  * reference days behind the gate. Sequences count from the first day of the harvest they follow.
  */
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
-import type { CropType, Harvest } from '../crops/crop-type.ts';
+import type { Harvest } from '../crops/crop-type.ts';
 import { bulbingDay, bulbingSizeFactor } from './bulbing.ts';
 import { dayOfBalance } from './cold-balance.ts';
+import type { Growing } from './growing.ts';
 import { dayOfSum, NEVER } from './place-clock.ts';
-import type { Raised } from './raising.ts';
-
-export interface Growing {
-  readonly kind: CropType;
-  readonly raised: Raised;
-  /** Sum for so many reference days at this member's pace, °C·d. */
-  sumOf(referenceDays: number): number;
-  lengthOfDay(day: Day): number;
-  readonly southern: boolean;
-}
 
 /** Midwinter day at or before the given day. */
 export function midwinterBefore(day: Day, southern: boolean): Day {

@@ -13,10 +13,8 @@ import { coldChangeCDays } from './cold-units.ts';
 import { sineDayDegreesC } from './day-degrees.ts';
 import { frostThresholdC } from './frost.ts';
 import { effectiveDayDegrees } from './light-limited-heat.ts';
-import { NEVER } from './never.ts';
+import { NEVER, type RunningSum } from './running-sum.ts';
 import { emergenceOfDay, seedlingsOfDay } from './seedbed-day.ts';
-
-export type RunningSum = Float64Array;
 
 export interface PlaceClock {
   readonly startDay: Day;
@@ -154,7 +152,7 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
   };
 }
 
-export { NEVER };
+export { NEVER, type RunningSum };
 
 /** First day on which the sum since `fromDay` has reached `amount`; NEVER when the weather ends before. */
 export function dayOfSum(clock: PlaceClock, sum: RunningSum, fromDay: Day, amount: number): Day {
