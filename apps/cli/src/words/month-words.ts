@@ -37,7 +37,7 @@ function seasonNote(head: SheetHead): string {
 export const monthWords: MonthWords = {
   title: (sheet) => dateWords.month(sheet.month),
   intro: (sheet, medium) => [
-    `${medium === 'page' ? 'Firm lines are bold, drafts dotted.' : 'Firm [ ], draft [·], waiting from before [!].'} Three numbers: sow / plant / expect to keep. Dates are ranges that hold in most years (eight of ten). ${seasonNote(sheet.head)}`.trim(),
+    `${medium === 'page' ? 'Firm lines are bold, drafts dotted.' : 'Firm [ ], draft [·], waiting from before [!].'} Three numbers: sow / plant / expect to keep. Dates are ranges that hold in most years (eight of ten); where a kind's figures come from: twelvemonth kinds. ${seasonNote(sheet.head)}`.trim(),
   ],
   areaHeading: (area) => capital(areaWord(area)),
   lateHeading: 'Still waiting from before',
