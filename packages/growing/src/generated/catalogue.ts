@@ -4153,7 +4153,7 @@ rowsBySubject: {
 ["harvest.leaves.role","salad-leaves","","","text","","","practice","",""],
 ["harvest.leaves.habit","picks","","","text","","","practice","",""],
 ["harvest.leaves.start-days","37","32","46","days","","","judged","50-56 N maritime","hardy types are slower than summer ones"],
-["harvest.leaves.window-days","200","84","200","days","uk-grow-your-own-handbooks","harvest period","practice","50-56 N maritime","8-12 weeks in summer (by the picking sum); November to early May from early September"],
+["harvest.leaves.window-days","150","84","200","days","uk-grow-your-own-handbooks","harvest period","practice","50-56 N maritime","8-12 weeks in summer (by the picking sum); November to early May from early September"],
 ["harvest.leaves.yield-g-per-plant","60","40","110","g","","","judged","50-56 N maritime","outer leaves from November to March: Dec-Jan next to nothing"],
 ["harvest.leaves.full-days","40","32","50","days","","","judged","50-56 N maritime","winter picking only"],
 ["harvest.leaves.edible-share","0.92","0.64","0.95","share","","","judged","","outer leaves picked clean; bought loose-leaf heads 0.64"],
