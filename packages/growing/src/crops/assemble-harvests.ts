@@ -6,6 +6,8 @@ function assembleGate(read: TableReader, at: string): StartGate {
   const juvenileDays = read.number(`${at}.gate-juvenile-days`);
   const coldCDays = read.number(`${at}.gate-cold-c-days`);
   const dayLengthHours = read.number(`${at}.gate-day-length-hours`);
+  const coldSpreadShare = read.number(`${at}.gate-cold-spread-share`);
+  const unchilledYieldShare = read.number(`${at}.unchilled-yield-share`);
   switch (read.text(`${at}.gate`)) {
     case 'cold':
       return { gate: 'cold', juvenileDays, coldCDays, afterDays };
@@ -15,8 +17,8 @@ function assembleGate(read: TableReader, at: string): StartGate {
         dayLengthHours,
         juvenileDays,
         coldCDays,
-        coldSpreadShare: read.number(`${at}.gate-cold-spread-share`),
-        unchilledYieldShare: read.number(`${at}.unchilled-yield-share`),
+        coldSpreadShare,
+        unchilledYieldShare,
         afterDays,
       };
     case 'midwinter':
