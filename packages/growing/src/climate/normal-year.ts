@@ -3,7 +3,7 @@ import { generatorTable } from '../generated/generator.ts';
 import type { Autoregression } from './autoregression.ts';
 import type { MonthlyNormals, Site } from './climate.ts';
 import { locationForClippedMean } from './clipped-normal.ts';
-import { angstromRadiationMJPerM2Day, clearnessBounds, rangeCoefficient } from './radiation.ts';
+import { clearnessBounds, rangeCoefficient, sunshineRadiationMJPerM2Day } from './radiation.ts';
 import { type RainModel, rainModel } from './rain-model.ts';
 import { fastAutoregression, spreadFor } from './residual-model.ts';
 import { daylightHours, extraterrestrialRadiationMJPerM2Day, noonSunAltitudeDeg } from './sun.ts';
@@ -43,11 +43,13 @@ export function monthlyRadiationMJPerM2Day(site: Site, normals: MonthlyNormals):
     bySlot((s) => extraterrestrialRadiationMJPerM2Day(latitude, dayOfYearOfSlot(s))),
   );
   const daylight = monthlyMeans(bySlot((s) => daylightHours(latitude, dayOfYearOfSlot(s))));
+  const noonDeg = monthlyMeans(bySlot((s) => noonSunAltitudeDeg(latitude, dayOfYearOfSlot(s))));
   return monthLengths.map((length, m) => {
     const given = normals.radiationMJPerM2Day[m] ?? null;
     if (given !== null) return given;
     const sun = normals.sunHours[m] ?? null;
-    if (sun !== null) return angstromRadiationMJPerM2Day(outer[m]!, sun / length, daylight[m]!);
+    if (sun !== null)
+      return sunshineRadiationMJPerM2Day(outer[m]!, sun / length, daylight[m]!, noonDeg[m]!);
     const rangeC = Math.max(0, normals.tmaxC[m]! - normals.tminC[m]!);
     return rangeCoefficient(site.coastal) * Math.sqrt(rangeC) * outer[m]!;
   });
