@@ -105,8 +105,8 @@ export const generatorTable = Object.freeze({
   'radiation': numbers({
     'angstrom-a': 0.25,
     'angstrom-b': 0.5,
-    'low-sun-loss': 0.72,
-    'low-sun-scale-deg': 8,
+    'low-sun-loss': 0.54,
+    'low-sun-scale-deg': 12.5,
     'hargreaves-inland': 0.14,
     'hargreaves-coastal': 0.18,
     'clear-share-at-10': 0.6,
