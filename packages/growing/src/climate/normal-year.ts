@@ -48,8 +48,7 @@ export function monthlyRadiationMJPerM2Day(site: Site, normals: MonthlyNormals):
     const given = normals.radiationMJPerM2Day[m] ?? null;
     if (given !== null) return given;
     const sun = normals.sunHours[m] ?? null;
-    if (sun !== null)
-      return sunshineRadiationMJPerM2Day(outer[m]!, sun / length, daylight[m]!, noonDeg[m]!);
+    if (sun !== null) return sunshineRadiationMJPerM2Day(outer[m]!, sun / length, daylight[m]!, noonDeg[m]!);
     const rangeC = Math.max(0, normals.tmaxC[m]! - normals.tminC[m]!);
     return rangeCoefficient(site.coastal) * Math.sqrt(rangeC) * outer[m]!;
   });
