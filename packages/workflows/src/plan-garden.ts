@@ -26,6 +26,7 @@ import {
 import { frostDays } from './climate/frost-days.ts';
 import { openTin } from './forecast/seed-tin.ts';
 import { type ChosenSowing, chosenSowings } from './plan/chosen-sowings.ts';
+import { fleeceNights } from './plan/fleece-nights.ts';
 import { reportJobs } from './plan/report-jobs.ts';
 import { reportSowing } from './plan/report-sowings.ts';
 import { reportStock, reportWeeks } from './plan/report-weeks.ts';
@@ -230,7 +231,7 @@ export async function planGarden(
             },
     })),
     stock: reportStock(garden, problem, eaten),
-    jobs: reportJobs(reported, options.fromDay),
+    jobs: reportJobs(reported, options.fromDay, fleeceNights(problem, sowings, options.fromDay)),
     proof: { ...proof, seconds: Math.round(ports.elapsedSeconds() * 10) / 10 },
     issues,
   });

@@ -17,6 +17,17 @@ export function kindNamed(id: string): CropType {
   return kind;
 }
 
+export function harvestNamed(kind: CropType, id: string): CropType['harvests'][number] {
+  const ids = kind.harvests.map((harvest) => harvest.id);
+  const harvest = kind.harvests.find((one) => one.id === id);
+  if (harvest === undefined)
+    throw new ProbeRefusal(
+      'harvest',
+      `"${kind.id}" has no harvest "${id}".${perhaps(id, ids)} Its harvests: ${ids.join(', ')}.`,
+    );
+  return harvest;
+}
+
 export function stationNamed(id: string): NonNullable<ReturnType<typeof stationById>> {
   const station = stationById(id);
   if (station === null)

@@ -118,6 +118,22 @@ test('the rest moves the right way', () => {
   const bolted = (days: number) =>
     answer('bolting', { kind: 'onion-autumn-red', constantC: 7, days }).boltedShare;
   expect(bolted(0)).toBe(0);
+  expect(answer('bolting', { kind: 'carrot-early', unitsCDays: 126 }).boltedShare).toBe(0);
+  expect(answer('bolting', { kind: 'carrot-early', unitsCDays: 336 }).boltedShare).toBeCloseTo(0.9, 4);
+  expect(answer('bolting', { kind: 'carrot-early', dailyC: [6.5, 6.5, 25, 6.5] }).unitsCDays).toBe(15);
+  const setsOf = (more: object) =>
+    answer('bolting', { kind: 'onion-autumn-red', station: 'camborne', cover: 'polytunnel', ...more })
+      .boltedShare;
+  expect(setsOf({ startDay: '2026-10-03' })).toBeGreaterThan(setsOf({ startDay: '2026-11-03' }));
+  expect(setsOf({ startDay: '2026-10-18', setMm: 25 })).toBeGreaterThan(
+    setsOf({ startDay: '2026-10-18', setMm: 15 }),
+  );
+  const head = { kind: 'calabrese-early', minimumC: -3, hardenedShare: 1, harvest: 'head' };
+  expect(answer('frost', head)).toMatchObject({ partThresholdC: -3, partSpoiledShare: 0.5 });
+  const garlic = (startDay: string) =>
+    answer('bulbing', { kind: 'garlic-bulb', startDay, station: 'camborne' });
+  expect(garlic('2026-10-15').clovedShare.p50).toBe(1);
+  expect(garlic('2027-04-25').clovedShare.p50).toBeLessThan(0.8);
   expect(bolted(90)).toBeGreaterThan(bolted(60));
   const keeping = answer('keeping', { kind: 'onion-spring-set', store: 'dry' });
   expect(keeping.leftShare).toHaveLength(keeping.lifeWeeks + 1);

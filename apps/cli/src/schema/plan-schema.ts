@@ -130,6 +130,7 @@ const job = z.object({
   kindName: z.string(),
   placeName: z.string(),
   count: z.number(),
+  belowC: z.number().optional(),
 });
 
 const stock = z.object({

@@ -119,7 +119,10 @@ const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
 };
 
 const jobVerb = (job: MonthJob): string => jobVerbs[job.code] ?? capital(plainCode(job.code));
-const jobCrop = (job: MonthJob): string => `${job.kindName}${job.number === null ? '' : ` (${job.number})`}`;
+const belowWord = (job: MonthJob): string =>
+  job.belowC === undefined ? '' : ` below ${job.belowC < 0 ? '−' : ''}${Math.abs(job.belowC)} °C`;
+const jobCrop = (job: MonthJob): string =>
+  `${job.kindName}${job.number === null ? '' : ` (${job.number})`}${belowWord(job)}`;
 
 export const jobTitle = (job: MonthJob): string => `${jobVerb(job)} ${jobCrop(job)}`;
 

@@ -5,6 +5,7 @@ export * from './cold-units.ts';
 export * from './day-degrees.ts';
 export * from './emerge.ts';
 export * from './emergence.ts';
+export * from './fleece-night.ts';
 export * from './frost.ts';
 export * from './germination-share.ts';
 export type * from './growing.ts';

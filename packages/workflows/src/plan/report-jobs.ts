@@ -1,9 +1,13 @@
 import { dayFromIso, isoFromDay } from '@twelvemonth/basis';
-import { hardeningDays } from '@twelvemonth/growing';
+import { type FleeceNight, hardeningDays } from '@twelvemonth/growing';
 import type { ReportJob, ReportSowing } from '../report/plan-report.ts';
 
-/** The other work that sowings bring: hardening off, planting out, potting on, kit on and off, lifting, clearing. */
-export function reportJobs(sowings: readonly ReportSowing[], fromDay: number): ReportJob[] {
+/** The other work that sowings bring: hardening off, planting out, potting on, kit on and off, cold nights, lifting, clearing. */
+export function reportJobs(
+  sowings: readonly ReportSowing[],
+  fromDay: number,
+  nights: ReadonlyMap<string, FleeceNight>,
+): ReportJob[] {
   const jobs: ReportJob[] = [];
   for (const sowing of sowings) {
     const add = (day: string | null, code: ReportJob['code'], placeName: string, count: number): void => {
@@ -40,6 +44,18 @@ export function reportJobs(sowings: readonly ReportSowing[], fromDay: number): R
       add(kit.from, kit.kit === 'net' ? 'net-on' : 'mesh-on', bed, sowing.count.plant);
       add(kit.to, kit.kit === 'net' ? 'net-off' : 'mesh-off', bed, sowing.count.plant);
     }
+    const night = nights.get(sowing.id);
+    if (night !== undefined)
+      jobs.push({
+        day: isoFromDay(night.day),
+        code: 'fleece-night',
+        area: sowing.area,
+        sowing: sowing.id,
+        kindName: sowing.kindName,
+        placeName: bed,
+        count: sowing.count.plant,
+        belowC: Math.round(night.belowC),
+      });
     const once = sowing.harvests.find((h) => h.habit === 'once' && h.first.p50 !== null);
     if (once !== undefined) add(once.first.p50, 'lift', bed, sowing.count.keep);
     add(sowing.clear, 'clear', bed, sowing.count.keep);

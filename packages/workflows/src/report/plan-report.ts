@@ -175,6 +175,8 @@ export interface ReportJob {
   readonly kindName: string;
   readonly placeName: string;
   readonly count: number;
+  /** fleece-night: to be laid when a minimum below this is forecast, °C. */
+  readonly belowC?: number | undefined;
 }
 
 export interface ReportStock {

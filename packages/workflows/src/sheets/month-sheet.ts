@@ -17,6 +17,7 @@ export interface MonthJob {
   readonly kindName: string;
   readonly placeName: string;
   readonly count: number;
+  readonly belowC?: number | undefined;
 }
 
 export interface MonthOrder {
