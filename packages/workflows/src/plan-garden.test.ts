@@ -50,6 +50,22 @@ describe('planning a garden', () => {
     }
   });
 
+  it('keeps fleece at hand in the week that is too cold for plants of open ground, and says below what', async () => {
+    const report = await plan(southern);
+    const covers = new Map(southern.places.map((place) => [place.id, place.cover]));
+    const nights = report.jobs.filter((job) => job.code === 'fleece-night');
+    const courgette = nights.filter((job) => job.kindName === 'courgette');
+    expect(courgette.length).toBeGreaterThan(0);
+    for (const job of courgette) expect(Math.abs(job.belowC!)).toBeLessThanOrEqual(1);
+    for (const job of nights) {
+      const sowing = report.sowings.find((s) => s.id === job.sowing)!;
+      expect(job.day <= sowing.clear, `${job.sowing} ${job.day}`).toBe(true);
+      for (const bed of sowing.beds) expect(covers.get(bed.place), job.sowing!).toBeNull();
+    }
+    const bare = await plan({ ...southern, kit: { ...southern.kit, fleeceM: 0 } });
+    expect(bare.jobs.filter((job) => job.code === 'fleece-night')).toEqual([]);
+  });
+
   it('keeps a promised sowing: its kind, day and place, as firm', async () => {
     const fromDay = southern.planFrom!;
     const wish = {

@@ -120,7 +120,7 @@ const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
 
 const jobVerb = (job: MonthJob): string => jobVerbs[job.code] ?? capital(plainCode(job.code));
 const belowWord = (job: MonthJob): string =>
-  job.belowC === undefined ? '' : ` below ${job.belowC < 0 ? '−' : ''}${Math.abs(job.belowC)} °C`;
+  job.belowC === undefined ? '' : ` below ${job.belowC < 0 ? '−' : ''}${Math.abs(job.belowC)}\u00a0°C`;
 const jobCrop = (job: MonthJob): string =>
   `${job.kindName}${job.number === null ? '' : ` (${job.number})`}${belowWord(job)}`;
 

@@ -75,6 +75,12 @@ test('the same work in one place on one day is one line, and sizes never part fr
   expect(html).toMatch(/15\u00a0×\u00a020\u00a0cm/);
 });
 
+test('a cold night is named with the minimum from which fleece is laid', () => {
+  expect(renderText(printMonth(month(11), words, 'text')).replaceAll('\u00a0', ' ')).toContain(
+    '25 Nov: Fleece at hand for Lamb’s lettuce (42) below −9 °C, open bed 3',
+  );
+});
+
 test('the year in text has one sign a week and marks lean weeks', () => {
   const lines = renderYearText(yearPictureOf(plan, today), words).split('\n');
   const lane = lines.findIndex((line) => line.startsWith('Salad leaves'));
