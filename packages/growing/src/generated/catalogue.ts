@@ -1703,6 +1703,7 @@ rowsBySubject: {
 ["frost-soft-c","-4","-6","-2","c","","","judged","","Celery group; cover below about -4 C."],
 ["frost-hardened-c","-11","-12","-8","c","dawling-bezilla-2012","celeriac -9 to -12","judged","","Middle of the later list; the root stands out of the ground, so some cover it from -4 C."],
 ["pick-minutes-per-kg","5","3","10","minutes","","","judged","","Trimming the roots; not timed."],
+["cautions","plant-sap","","","text","","","memory","","furocoumarins in the leaves blister the skin in sun; the same plant as celery"],
 ],
 "crop:celery": [
 ["family","Apiaceae","","","text","","","practice","",""],
@@ -1891,6 +1892,7 @@ rowsBySubject: {
 ["pick-minutes-per-kg","3","2","6","minutes","","","judged","","Cutting and trimming bulbs; not timed."],
 ["hold-days","10","7","18","days","","","judged","","Bolts when its roots are cramped or hurt."],
 ["hold-loss-per-week-share","0.15","0.08","0.3","share","","","judged","","A check makes it bolt or stay small."],
+["cautions","plant-sap","","","text","","","memory","","furocoumarins in the leaves blister the skin in sun"],
 ],
 "crop:field-bean": [
 ["family","Fabaceae","","","text","","","practice","",""],
