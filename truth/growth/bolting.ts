@@ -14,7 +14,7 @@ import { contextAt, noStores, sowingPlan } from '../garden-under-test.ts';
 /** Left standing past its usual harvest, so that nothing but running to seed ends it. */
 const leftStanding = (kind: CropType): CropType => ({
   ...kind,
-  harvests: kind.harvests.map((harvest) => ({ ...harvest, windowDays: 500 })),
+  harvests: kind.harvests.map((harvest) => ({ ...harvest, windowDays: 500, standingDays: null })),
 });
 
 function runs(id: string, route: RouteId, startDay: Day): SowingRun[] {

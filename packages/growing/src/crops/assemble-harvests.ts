@@ -41,6 +41,7 @@ function assembleHarvest(read: TableReader, id: string): Harvest {
   const yields = read.range(`${at}.yield-g-per-plant`);
   const after = read.text(`${at}.after`);
   const partFrost = read.text(`${at}.part-frost-c`);
+  const standing = read.text(`${at}.standing-days`);
   return {
     id,
     role: read.text(`${at}.role`) as KitchenRole,
@@ -49,6 +50,7 @@ function assembleHarvest(read: TableReader, id: string): Harvest {
     after: after === '' ? null : after,
     startGate: assembleGate(read, at),
     windowDays: read.number(`${at}.window-days`),
+    standingDays: standing === 'no-limit' ? null : read.number(`${at}.standing-days`),
     yieldGPerPlant: read.number(`${at}.yield-g-per-plant`),
     yieldLowGPerPlant: yields.low,
     yieldHighGPerPlant: yields.high,

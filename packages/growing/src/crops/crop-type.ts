@@ -86,6 +86,8 @@ export interface Harvest {
   readonly startGate: StartGate;
   /** Longest time from first to last, calendar days. */
   readonly windowDays: number;
+  /** once, stands: reference days from the first day until it is past its best (split, woody, run up); null: the window alone. */
+  readonly standingDays: number | null;
   /** As harvested, before the cook's waste: whole harvest (once, stands, picks) or first cut (cuts, tips), g a plant. */
   readonly yieldGPerPlant: number;
   readonly yieldLowGPerPlant: number;

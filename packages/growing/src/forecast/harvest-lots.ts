@@ -49,12 +49,15 @@ function sizeAt(maker: LotMaker, day: Day): number {
 }
 
 function onceLots(maker: LotMaker): Lot[] {
-  const { harvest, firstDay } = maker;
+  const { harvest, firstDay, lastDay } = maker;
   const servings = maker.fullServings * sizeAt(maker, firstDay) * maker.survivalAt(firstDay);
   const week = weekOfDay(firstDay);
   const keeping = longestKeeping(harvest, maker.stores);
-  if (keeping === null)
-    return [lot(maker, week, week + Math.max(1, harvest.eatWithinWeeks) - 1, servings, 'fresh')];
+  if (keeping === null) {
+    const eatenBy = week + Math.max(1, harvest.eatWithinWeeks) - 1;
+    const standsTo = harvest.standingDays === null ? week : weekOfDay(lastDay);
+    return [lot(maker, week, Math.max(eatenBy, standsTo), servings, 'fresh')];
+  }
   const curedWeek = weekOfDay(firstDay + keeping.cureDays);
   return [
     {

@@ -12,6 +12,7 @@ import { dayOfSum, NEVER } from '../growth/place-clock.ts';
 import { type Raised, raise } from '../growth/raising.ts';
 import { referenceDayCDays } from '../growth/reference-growth.ts';
 import { standShare } from '../growth/seed-stand.ts';
+import { lastStandingDay } from '../growth/standing.ts';
 import { blightEndDay, type Survival, survivalOf } from '../growth/survival.ts';
 import { windLossShare } from '../growth/wind.ts';
 import { lotsOf } from './harvest-lots.ts';
@@ -97,7 +98,7 @@ function gather(
       });
       continue;
     }
-    const lastDay = Math.min(firstDay + harvest.windowDays, end.day);
+    const lastDay = Math.min(lastStandingDay(growing, harvest, firstDay), end.day);
     const hazardFirst = survival.hazards(firstDay);
     const hazardLast = survival.hazards(lastDay);
     const span = Math.max(1, lastDay - firstDay);
