@@ -4,6 +4,7 @@ import { type Answer, factRows } from '../facts.ts';
 import type { Split } from '../split.ts';
 import { carrotStandingAnswers } from '../trade/carrot-standing.ts';
 import { coldPracticeAnswers } from '../trade/cold-practice.ts';
+import { keptInPotsAnswers } from '../trade/kept-in-pots.ts';
 import type { TruthRow } from '../truth-row.ts';
 import { boltingAnswers } from './bolting.ts';
 import { coldOfBoltingAnswers } from './cold-of-bolting.ts';
@@ -32,6 +33,7 @@ export function factAnswers(): readonly Answer[] {
     ...coverLiftAnswers(),
     ...carrotStandingAnswers(),
     ...coldPracticeAnswers(),
+    ...keptInPotsAnswers(),
   ];
   return given;
 }

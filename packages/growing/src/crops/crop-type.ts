@@ -204,10 +204,14 @@ export interface CropType {
   /** Bench space a plant needs while raised, and in a bigger pot afterwards. */
   readonly moduleM2PerPlant: number;
   readonly potM2PerPlant: number;
-  /** How long it can be kept in pots, and what is lost of the yield per week beyond two. */
-  readonly holdDays: number;
-  readonly holdLossPerWeekShare: number;
-  /** Growth lost by setting out, calendar days. */
+  /** Reference days of growth that a 9 cm pot carries beyond the size fit to set out; then growth stops. */
+  readonly potRoomDays: number;
+  /** Yield lost per reference day of growth that the pot withheld: pot-bound plants, and buttons of brassica heads. */
+  readonly rootboundLossPerDayShare: number;
+  readonly buttoningLossPerDayShare: number;
+  /** Part of the crop lost where plants are all stem. */
+  readonly leggyLossShare: number;
+  /** Growth lost by setting out, calendar days at ordinary planting times. */
   readonly plantingCheckDays: number;
   readonly raisingLossShare: number;
   readonly growingLossShare: number;

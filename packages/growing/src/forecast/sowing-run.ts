@@ -78,7 +78,7 @@ function gather(
   const firstDays = new Map<string, Day>();
   const stand = standShare(raised.germinatingShare);
   let plants =
-    plan.plantsCount * stand * (1 - kind.growingLossShare) * (1 - windLoss) * raised.heldYieldShare;
+    plan.plantsCount * stand * (1 - kind.growingLossShare) * (1 - windLoss) * raised.raisedYieldShare;
   let plantGoneDay = NEVER;
   for (const harvest of kind.harvests) {
     const grownDay = firstHarvestDay(growing, harvest, (id) => firstDays.get(id) ?? NEVER);

@@ -170,8 +170,12 @@ export const coversTable = Object.freeze({
   'raising': numbers({
     'hardening-days': 10,
     'longest-emergence-days': 90,
-    'held-growth-share': 0.5,
-    'held-size-limit': 1.6,
+    'planting-pace-share': 0.7,
+    'restart-most-days': 10,
+    'usual-bench-pace-share': 0.6,
+    'stretch-above-c': 8,
+    'sturdy-mj-per-c-day': 0.45,
+    'spindly-mj-per-c-day': 0.1,
   }),
   'seed': numbers({
     'sown-thicker-most': 2,

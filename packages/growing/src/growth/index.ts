@@ -1,5 +1,6 @@
 export * from './bolting.ts';
 export * from './bulbing.ts';
+export * from './buttoning.ts';
 export * from './cold-balance.ts';
 export * from './cold-units.ts';
 export * from './day-degrees.ts';
@@ -12,6 +13,8 @@ export type * from './growing.ts';
 export * from './harvest-days.ts';
 export * from './hazard-loss.ts';
 export * from './hazards-of-crop.ts';
+export * from './kept-in-pots.ts';
+export * from './legginess.ts';
 export * from './light-limited-heat.ts';
 export * from './part-frost.ts';
 export * from './place-clock.ts';

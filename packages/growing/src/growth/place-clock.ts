@@ -12,6 +12,7 @@ import { type ColdBalance, makeColdBalance } from './cold-balance.ts';
 import { coldChangeCDays } from './cold-units.ts';
 import { sineDayDegreesC } from './day-degrees.ts';
 import { frostThresholdC } from './frost.ts';
+import { stretchingCDays } from './legginess.ts';
 import { effectiveDayDegrees } from './light-limited-heat.ts';
 import { NEVER, type RunningSum } from './running-sum.ts';
 import { emergenceOfDay, seedlingsOfDay } from './seedbed-day.ts';
@@ -32,6 +33,10 @@ export interface PlaceClock {
   frostMargins(kind: CropType): Float32Array;
   /** Lowest minimum of each seven days from the start on, °C. */
   weekMinima(): Float32Array;
+  /** Light on the leaves, MJ/m². */
+  light(): RunningSum;
+  /** Warmth in which stems stretch, °C·d: see legginess.ts. */
+  stretching(): RunningSum;
 }
 
 function weeklySmallest(dayCount: number, read: (i: number) => number): Float32Array {
@@ -149,6 +154,8 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
       minima ??= weeklySmallest(dayCount, (i) => weather.tminC[i]!);
       return minima;
     },
+    light: () => sumOf('light', (i) => weather.radiation7MJPerM2Day[i]!),
+    stretching: () => sumOf('stretching', (i) => stretchingCDays(weather.tminC[i]!, weather.tmaxC[i]!)),
   };
 }
 

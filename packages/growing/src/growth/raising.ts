@@ -1,21 +1,19 @@
 /**
  * From sowing to a plant in the ground. Emergence by thermal time on the first bench (or in the bed); growth on the
  * bench until it is fit to set out; ten days of hardening in a frame where there is one; then the bed, as soon as its
- * ground is free and workable. A plant that has to wait in its pot grows at half pace up to 1.6 times its planting
- * size, and loses yield for each week beyond two. Setting out costs a few days of growth.
+ * ground is free and workable. What waiting costs: kept-in-pots.ts; what a dim sill does: legginess.ts. Setting out
+ * costs a planting check: the growth of a few days at an ordinary planting time, so that it lasts longer in the cold.
  */
-import { type Day, invariant } from '@twelvemonth/basis';
+import type { Day } from '@twelvemonth/basis';
 import type { Member } from '../forecast/member.ts';
 import type { SowingPlan } from '../forecast/sowing-plan.ts';
 import { coversTable } from '../generated/covers.ts';
 import { emerge, growsFromEmergence } from './emerge.ts';
+import { type KeptInPots, keptInPots } from './kept-in-pots.ts';
+import { leggyShareBetween } from './legginess.ts';
 import { dayOfSum, NEVER, type PlaceClock, type RunningSum, sumBetween } from './place-clock.ts';
 
-const {
-  'hardening-days': hardeningDays,
-  'held-growth-share': heldGrowthShare,
-  'held-size-limit': heldSizeLimit,
-} = coversTable.raising;
+const { 'hardening-days': hardeningDays, 'planting-pace-share': plantingPaceShare } = coversTable.raising;
 
 export { hardeningDays };
 
@@ -29,8 +27,12 @@ export interface Raised {
   readonly groundDay: Day;
   readonly bed: PlaceClock;
   readonly growth: RunningSum;
-  /** 1, or less when it waited too long in its pot. */
-  readonly heldYieldShare: number;
+  /** What waiting in a pot made of it; all of it nothing for in-place sowings. */
+  readonly kept: KeptInPots;
+  /** 0 sturdy – 1 all stem. */
+  readonly leggyShare: number;
+  /** 1, or less for plants that waited too long in a pot or were raised in too little light. */
+  readonly raisedYieldShare: number;
   /** Growth since emergence (since planting for sets and the like), °C·d. */
   growthAt(day: Day): number;
   dayOfGrowth(sumCDays: number): Day;
@@ -42,6 +44,8 @@ function workable(clock: PlaceClock, day: Day): Day {
   if (i < 0) return day;
   return i < clock.dayCount ? clock.weather.workableDay[i]! : NEVER;
 }
+
+const neverKept: KeptInPots = { sizeDays: 0, checkedDays: 0, restartDays: 0, yieldShare: 1 };
 
 function inPlace(member: Member, plan: SowingPlan, startDay: Day): Raised {
   const { kind } = plan;
@@ -58,7 +62,9 @@ function inPlace(member: Member, plan: SowingPlan, startDay: Day): Raised {
     groundDay,
     bed,
     growth,
-    heldYieldShare: 1,
+    kept: neverKept,
+    leggyShare: 0,
+    raisedYieldShare: 1,
     growthAt: (day) => (zeroDay >= NEVER ? 0 : sumBetween(bed, growth, zeroDay, day)),
     dayOfGrowth: (sum) => dayOfSum(bed, growth, zeroDay, sum),
   };
@@ -79,23 +85,24 @@ export function raise(member: Member, plan: SowingPlan, referenceCDays: number, 
   const benchStage = stages.find((s) => s.stage === 'bench' || s.stage === 'sill') ?? first;
   const bench = member.clockOf(benchStage.exposure);
   const benchGrowth = bench.growth(kind);
-  const raisingSum = (kind.raisingDays * referenceCDays) / pace;
-  const readyDay = dayOfSum(bench, benchGrowth, emergenceDay, raisingSum);
+  const dayCDays = referenceCDays / pace;
+  const readyDay = dayOfSum(bench, benchGrowth, emergenceDay, kind.raisingDays * dayCDays);
   const groundDay = workable(bed, Math.max(readyDay, plan.plantDay ?? readyDay));
 
   const frameStage = stages.find((s) => s.stage === 'frame');
   const frame = frameStage === undefined ? null : member.clockOf(frameStage.exposure);
-  let sizeSum = 0;
+  let potential = 0;
+  let leggyShare = 0;
   if (groundDay < NEVER) {
     const hardenDay = frame === null ? groundDay : Math.max(emergenceDay, groundDay - hardeningDays);
-    sizeSum = sumBetween(bench, benchGrowth, emergenceDay, hardenDay);
-    if (frame !== null) sizeSum += sumBetween(frame, frame.growth(kind), hardenDay, groundDay);
-    if (sizeSum > raisingSum)
-      sizeSum = Math.min(raisingSum * heldSizeLimit, raisingSum + (sizeSum - raisingSum) * heldGrowthShare);
+    potential = sumBetween(bench, benchGrowth, emergenceDay, hardenDay);
+    if (frame !== null) potential += sumBetween(frame, frame.growth(kind), hardenDay, groundDay);
+    leggyShare = leggyShareBetween(bench, emergenceDay, Math.min(readyDay, hardenDay));
   }
-  const bedZeroDay = groundDay >= NEVER ? NEVER : groundDay + kind.plantingCheckDays;
-  const heldWeeks = groundDay >= NEVER ? 0 : Math.max(0, (groundDay - readyDay) / 7 - 2);
-  invariant(heldWeeks >= 0, 'waiting in pots is not negative', { heldWeeks });
+  const kept = keptInPots(kind, potential / dayCDays);
+  const sizeSum = kept.sizeDays * dayCDays;
+  const checkDays = kind.plantingCheckDays * plantingPaceShare * (1 + leggyShare) + kept.restartDays;
+  const bedZeroDay = dayOfSum(bed, growth, groundDay, checkDays * dayCDays);
   return {
     startDay,
     emergenceDay,
@@ -104,10 +111,14 @@ export function raise(member: Member, plan: SowingPlan, referenceCDays: number, 
     groundDay,
     bed,
     growth,
-    heldYieldShare: Math.max(0.25, 1 - heldWeeks * kind.holdLossPerWeekShare),
+    kept,
+    leggyShare,
+    raisedYieldShare: kept.yieldShare * (1 - kind.leggyLossShare * leggyShare),
     growthAt: (day) => {
-      if (groundDay >= NEVER || day <= groundDay) return sumBetween(bench, benchGrowth, emergenceDay, day);
-      return sizeSum + sumBetween(bed, growth, bedZeroDay, day);
+      if (day > groundDay)
+        return sizeSum + (bedZeroDay >= NEVER ? 0 : sumBetween(bed, growth, bedZeroDay, day));
+      const grown = sumBetween(bench, benchGrowth, emergenceDay, day);
+      return groundDay >= NEVER ? grown : Math.min(grown, sizeSum);
     },
     dayOfGrowth: (sum) => {
       if (groundDay >= NEVER) return NEVER;

@@ -12,6 +12,7 @@ import {
   runSowing,
   type SowingPlan,
   type SowingRun,
+  usualPotDays,
 } from '@twelvemonth/growing';
 import type { BenchUse, Candidate, GroundClass, PlanningProblem } from '../problem.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
@@ -195,7 +196,7 @@ function candidateOf(
 /** The same sowing kept in pots until its ground is free later; null where it cannot wait so long. */
 function heldProbe(problem: PlanningProblem, scenarios: readonly Scenario[], probe: Probe): Probe | null {
   const { plan } = probe;
-  if (plan.stages.length === 0 || plan.kind.holdDays < heldInPotsWeeks * 7) return null;
+  if (plan.stages.length === 0 || usualPotDays(plan.kind) < heldInPotsWeeks * 7) return null;
   const plantDay = mondayOf(weekOfDay(probe.groundDay) + heldInPotsWeeks);
   return probeOf(problem, scenarios, { ...plan, plantDay });
 }

@@ -30,7 +30,11 @@ export const raisingProbe = probeModel({
     readyDay: 'fit to set out (in place: the ground day)',
     groundDay: 'in the ground',
     sizeAtGroundShare: 'size when set out, share of its planting size (null where sown in place)',
+    checkedDays: 'growth that the pot withheld, reference days, mean',
+    restartDays: 'growth lost after setting out until there are new roots, reference days, mean',
     heldYieldShare: 'yield left after waiting in the pot, share, mean',
+    leggyShare: '0 sturdy to 1 all stem, by the light they had for their warmth, mean',
+    raisedYieldShare: 'yield left after waiting and after dim raising, share, mean',
   },
   example: {
     kind: 'calabrese-early',
@@ -57,17 +61,20 @@ export const raisingProbe = probeModel({
     const growings = growingIn(membersAround(i, startDay, 500), kind, route, startDay, plantDay);
     const raised = growings.map((growing) => growing.raised);
     const inPlace = route === 'direct' || route === 'planted' || route === 'tray';
-    const planting = growings[0]!.sumOf(kind.raisingDays);
     return {
       route,
       emergenceDay: dayBand(raised.map((r) => r.emergenceDay)),
       readyDay: dayBand(raised.map((r) => r.readyDay)),
       groundDay: dayBand(raised.map((r) => r.groundDay)),
       sizeAtGroundShare:
-        inPlace || planting <= 0
+        inPlace || kind.raisingDays <= 0
           ? null
-          : meanOf(raised.map((r) => r.growthAt(r.groundDay + kind.plantingCheckDays + 1) / planting)),
-      heldYieldShare: meanOf(raised.map((r) => r.heldYieldShare)),
+          : meanOf(raised.map((r) => r.kept.sizeDays / kind.raisingDays)),
+      checkedDays: meanOf(raised.map((r) => r.kept.checkedDays)),
+      restartDays: meanOf(raised.map((r) => r.kept.restartDays)),
+      heldYieldShare: meanOf(raised.map((r) => r.kept.yieldShare)),
+      leggyShare: meanOf(raised.map((r) => r.leggyShare)),
+      raisedYieldShare: meanOf(raised.map((r) => r.raisedYieldShare)),
     };
   },
 });
