@@ -61,6 +61,7 @@ export const dayReasonWord = wordFrom({
   'killed-by-frost': 'killed by frost in most years',
   'ran-to-seed': 'runs to seed in most years',
   'plant-gone': 'the plant is gone by then',
+  'still-establishing': 'left alone until it is strong enough',
   'no-frost-in-most-years': 'none in most years',
 });
 

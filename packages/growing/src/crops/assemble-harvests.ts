@@ -63,6 +63,11 @@ function assembleHarvest(read: TableReader, id: string): Harvest {
     eatWithinWeeks: read.number(`${at}.eat-within-weeks`),
     stores: assembleStores(read, at),
     keptBackShare: read.number(`${at}.kept-back-share`),
+    establishingShares: [
+      read.number(`${at}.first-season-share`),
+      read.number(`${at}.second-season-share`),
+      read.number(`${at}.third-season-share`),
+    ],
     endsPlant: read.yes(`${at}.ends-plant`),
     partFrostC: partFrost === 'as-leaves' ? null : read.number(`${at}.part-frost-c`),
     partFrostDays: read.number(`${at}.part-frost-days`),

@@ -107,6 +107,8 @@ export interface Harvest {
   readonly stores: readonly KeepingRule[];
   /** Share of the harvest that plants as much again (cloves, tubers, seed): kept back where the household does so. */
   readonly keptBackShare: number;
+  /** Perennials: share of the yield taken in the first, second and third season after planting; all of it from then on. */
+  readonly establishingShares: readonly [number, number, number];
   /** The plant is gone after it (roots, heads, bulbs). */
   readonly endsPlant: boolean;
   /** Minimum that spoils half of the harvested part or its flowers, however hard the leaves are; null: as hardy as leaves. */

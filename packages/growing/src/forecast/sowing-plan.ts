@@ -27,6 +27,8 @@ export interface SowingPlan {
   readonly plantsCount: number;
   /** The plants stand already and were counted: no seed can fail any more. */
   readonly counted?: boolean;
+  /** Perennials: when they were planted, however long ago; absent or null: long established. */
+  readonly plantedDay?: Day | null;
   readonly protection: readonly ('mesh' | 'net' | 'fleece')[];
   /** The household keeps seed, cloves or tubers of it for the next planting: that share of the harvest is not eaten. */
   readonly keepsSeed?: boolean;
@@ -75,7 +77,8 @@ export type HarvestReason =
   | 'not-ready-before-cleared'
   | 'ran-to-seed'
   | 'killed-by-frost'
-  | 'plant-gone';
+  | 'plant-gone'
+  | 'still-establishing';
 
 export interface SowingRun {
   readonly startDay: Day;

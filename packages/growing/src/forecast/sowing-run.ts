@@ -4,6 +4,7 @@ import { seasonDayOfYear } from '../climate/season-day.ts';
 import type { Harvest, StoreId } from '../crops/crop-type.ts';
 import { coversTable } from '../generated/covers.ts';
 import { chilledYieldShare } from '../growth/bulbing.ts';
+import { establishedShare } from '../growth/establishing.ts';
 import type { Growing } from '../growth/growing.ts';
 import { firstHarvestDay, midwinterBefore } from '../growth/harvest-days.ts';
 import { hazardsOf } from '../growth/hazards-of-crop.ts';
@@ -185,18 +186,21 @@ function gatherPerennial(
     let first = NEVER;
     let last = NEVER;
     let servings = 0;
+    let leftAlone = false;
     const full = fullServingsOf(harvest, plan.plantsCount);
     for (let from = midwinterBefore(context.startDay + 200, growing.southern); from < end.day; ) {
       const firstDay = dayOfSum(raised.bed, raised.growth, from, sum);
       const lastDay = Math.min(firstDay + harvest.windowDays, end.day);
-      if (firstDay < end.day) {
+      const taken = establishedShare(harvest, plan.plantedDay ?? null, from, growing.southern);
+      if (firstDay < end.day && taken === 0) leftAlone = true;
+      if (firstDay < end.day && taken > 0) {
         const survivalAt = (): number => 1;
         const lots = lotsOf({
           source: plan.id,
           kind: plan.kind.id,
           growing,
           harvest,
-          fullServings: full,
+          fullServings: full * taken,
           firstDay,
           lastDay,
           survivalAt,
@@ -210,7 +214,7 @@ function gatherPerennial(
       const { year, month, dayOfMonth } = civilFromDay(from);
       from = dayFromCivil(year + 1, month, dayOfMonth);
     }
-    const reason = first === NEVER ? end.reason : null;
+    const reason = first < NEVER ? null : leftAlone ? 'still-establishing' : end.reason;
     gathered.harvests.push({
       id: harvest.id,
       role: harvest.role,

@@ -135,6 +135,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
     if (kind === undefined || home === undefined) return [];
     const index = classOf(ground, home);
     if (index < 0) return [];
+    const begunAt = standing.planted ?? standing.sown;
     const start = begun(standing, kind, onBench !== undefined, context.startDay);
     const plan: SowingPlan = {
       id: standing.id,
@@ -148,6 +149,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       clearDay: null,
       plantsCount: stationsOf(standing, kind),
       counted: true,
+      plantedDay: kind.perennial && begunAt !== null ? middleOf(begunAt) : null,
       protection: input.protection,
       keepsSeed: garden.savesSeedOf.includes(kind.id),
     };
