@@ -14,6 +14,8 @@ export const cautionWords: Readonly<Record<Caution, string>> = {
   'bitter-squash': 'A squash or courgette that tastes bitter is spat out and thrown away.',
   'plant-sap':
     'Leaves of parsnip, celery and their like blister the skin in sun: cover your arms to work among them.',
+  'oxalate-leaves':
+    'Spinach, chard and leaf beet hold much oxalate: take turns with cabbage greens, and eat little of them if you have had kidney stones.',
   'nitrate-leaves': 'Leaves grown in winter hold much nitrate: not for infants.',
   'compost-dust': 'Damp the compost before you handle it and do not breathe its dust.',
   'spray-label': 'Follow the label and the local rules for anything you spray.',

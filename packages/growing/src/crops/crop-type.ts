@@ -33,7 +33,7 @@ export type RouteId = 'direct' | 'planted' | 'module' | 'warm' | 'tray';
 
 /** raw-beans: pods and seeds are boiled before they are eaten · dried-beans: soaked, and boiled hard in fresh water ·
  * favism: dangerous for people with G6PD deficiency · green-potatoes: green or sprouted tubers · rhubarb-leaves: oxalic acid ·
- * bitter-squash: cucurbitacin · plant-sap: burns the skin in sun. */
+ * bitter-squash: cucurbitacin · plant-sap: burns the skin in sun · oxalate-leaves: oxalic acid, in quantity. */
 export type KindCaution =
   | 'green-potatoes'
   | 'raw-beans'
@@ -41,7 +41,8 @@ export type KindCaution =
   | 'favism'
   | 'rhubarb-leaves'
   | 'bitter-squash'
-  | 'plant-sap';
+  | 'plant-sap'
+  | 'oxalate-leaves';
 
 export interface KeepingRule {
   readonly store: StoreId;

@@ -38,6 +38,7 @@ const kindCautions = [
   'rhubarb-leaves',
   'bitter-squash',
   'plant-sap',
+  'oxalate-leaves',
 ] as const satisfies readonly KindCaution[];
 
 export type Caution = KindCaution | 'nitrate-leaves' | 'compost-dust' | 'spray-label';
