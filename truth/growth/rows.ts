@@ -2,6 +2,7 @@ import { coverLiftAnswers, coverLightRows } from '../climate/covers.ts';
 import { winterHeatAnswers } from '../climate/winter-heat.ts';
 import { type Answer, factRows } from '../facts.ts';
 import type { Split } from '../split.ts';
+import { beanAnswers } from '../trade/beans.ts';
 import { carrotStandingAnswers } from '../trade/carrot-standing.ts';
 import { coldPracticeAnswers } from '../trade/cold-practice.ts';
 import { keptInPotsAnswers } from '../trade/kept-in-pots.ts';
@@ -34,6 +35,7 @@ export function factAnswers(): readonly Answer[] {
     ...carrotStandingAnswers(),
     ...coldPracticeAnswers(),
     ...keptInPotsAnswers(),
+    ...beanAnswers(),
   ];
   return given;
 }

@@ -83,6 +83,7 @@ export function assembleKind(
     rootboundLossPerDayShare: read.number('rootbound-loss-per-day-share'),
     buttoningLossPerDayShare: read.number('buttoning-loss-per-day-share'),
     leggyLossShare: read.number('leggy-loss-share'),
+    floweringDays: read.number('flowering-days'),
     plantingCheckDays: read.number('planting-check-days'),
     raisingLossShare: read.number('raising-loss-share'),
     growingLossShare: read.number('growing-loss-share'),

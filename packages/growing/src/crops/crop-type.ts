@@ -214,6 +214,8 @@ export interface CropType {
   readonly buttoningLossPerDayShare: number;
   /** Part of the crop lost where plants are all stem. */
   readonly leggyLossShare: number;
+  /** Reference days from emergence to the first open flower; 0: nobody asks when it flowers. */
+  readonly floweringDays: number;
   /** Growth lost by setting out, calendar days at ordinary planting times. */
   readonly plantingCheckDays: number;
   readonly raisingLossShare: number;

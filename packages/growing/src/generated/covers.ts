@@ -172,6 +172,7 @@ export const coversTable = Object.freeze({
     'longest-emergence-days': 90,
     'planting-pace-share': 0.7,
     'restart-most-days': 10,
+    'restart-scale-days': 3,
     'usual-bench-pace-share': 0.6,
     'stretch-above-c': 8,
     'sturdy-mj-per-c-day': 0.45,

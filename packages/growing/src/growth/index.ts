@@ -7,6 +7,7 @@ export * from './day-degrees.ts';
 export * from './emerge.ts';
 export * from './emergence.ts';
 export * from './fleece-night.ts';
+export * from './flowering.ts';
 export * from './frost.ts';
 export * from './germination-share.ts';
 export type * from './growing.ts';

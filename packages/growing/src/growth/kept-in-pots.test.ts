@@ -21,13 +21,14 @@ describe('plants that wait in pots', () => {
     const kept = keptInPots(pot, 32);
     expect(kept.sizeDays).toBe(24);
     expect(kept.checkedDays).toBe(8);
-    expect(kept.restartDays).toBe(8);
+    expect(kept.restartDays).toBeCloseTo(10 * (1 - Math.exp(-8 / 3)), 12);
     expect(kept.yieldShare).toBeCloseTo(Math.exp(-0.035 * 8), 12);
   });
 
   it('need no longer than a bare-rooted plant to root again', () => {
-    expect(keptInPots(pot, 60).restartDays).toBe(keptInPots(pot, 80).restartDays);
-    expect(keptInPots(pot, 60).restartDays).toBeLessThan(36);
+    expect(keptInPots(pot, 26).restartDays).toBeLessThan(keptInPots(pot, 32).restartDays);
+    expect(keptInPots(pot, 80).restartDays).toBeLessThan(10);
+    expect(keptInPots(pot, 80).restartDays - keptInPots(pot, 60).restartDays).toBeLessThan(0.001);
   });
 
   it('button where they make heads, and only there', () => {

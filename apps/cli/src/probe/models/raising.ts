@@ -1,4 +1,5 @@
 import { meanOf } from '@twelvemonth/basis';
+import { firstFlowerDay } from '@twelvemonth/growing';
 import { z } from 'zod';
 import { climateFields, placeFields } from '../climate-inputs.ts';
 import { isoDay, kindField, oneOf } from '../fields.ts';
@@ -29,6 +30,7 @@ export const raisingProbe = probeModel({
     emergenceDay: 'p10, p50, p90 over the weather runs; null where it never comes up',
     readyDay: 'fit to set out (in place: the ground day)',
     groundDay: 'in the ground',
+    firstFlowerDay: 'first open flower (null where the kind has no flowering-days)',
     sizeAtGroundShare: 'size when set out, share of its planting size (null where sown in place)',
     checkedDays: 'growth that the pot withheld, reference days, mean',
     restartDays: 'growth lost after setting out until there are new roots, reference days, mean',
@@ -66,6 +68,7 @@ export const raisingProbe = probeModel({
       emergenceDay: dayBand(raised.map((r) => r.emergenceDay)),
       readyDay: dayBand(raised.map((r) => r.readyDay)),
       groundDay: dayBand(raised.map((r) => r.groundDay)),
+      firstFlowerDay: kind.floweringDays === 0 ? null : dayBand(growings.map(firstFlowerDay)),
       sizeAtGroundShare:
         inPlace || kind.raisingDays <= 0
           ? null
