@@ -14,6 +14,7 @@ import {
   referenceDayCDays,
   type SowingPlan,
   sineDayDegreesC,
+  waterShareOf,
 } from '../packages/growing/src/index.ts';
 
 const hardeningDays = 10;
@@ -30,7 +31,7 @@ export function growthOn(clock: PlaceClock, kind: CropType, i: number): number {
   const heat = sineDayDegreesC(weather.tminC[i]!, weather.tmaxC[i]!, kind.growthBaseC, kind.growthOptimumC);
   const light = weather.radiation7MJPerM2Day[i]!;
   const grown = effectiveDayDegrees(heat, light, kind.lightFactor, kind.lightCompensationMJPerM2Day);
-  return grown * weather.waterShare[i]!;
+  return grown * waterShareOf(weather, kind.rooting)[i]!;
 }
 
 /** Steps from a day until the sum is reached; NEVER at the end of the weather. */

@@ -103,11 +103,21 @@ test('emergence at a constant temperature agrees with the same days one by one',
 });
 
 test('water follows the bucket that is reckoned by hand', () => {
-  // 0.4 m of ground hold 56 mm, 35 % of it with ease; Kc 0.9: five dry days of 5 mm take 22.5 mm.
+  // 0.4 m of ground hold 56 mm, 30 % of it with ease; Kc 0.9: four dry days of 5 mm take 18 mm.
   const { waterShare } = answer('water', { rainMm: [0, 0, 0, 0, 0, 300, 0], et0Mm: new Array(7).fill(5) });
-  expect(waterShare.slice(0, 5)).toEqual([1, 1, 1, 1, 1]);
-  expect(waterShare[5]).toBeCloseTo((56 - 22.5) / (0.65 * 56), 4);
+  expect(waterShare.slice(0, 4)).toEqual([1, 1, 1, 1]);
+  const fourth = (56 - 18) / (0.7 * 56);
+  expect(waterShare[4]).toBeCloseTo(fourth, 4);
+  expect(waterShare[5]).toBeCloseTo((56 - 18 - fourth * 4.5) / (0.7 * 56), 4);
   expect(waterShare[6]).toBe(1);
+  // Deep roots draw on 112 mm, 45 % of it with ease: twelve dry days take 54 mm.
+  const deep = answer('water', {
+    rainMm: new Array(13).fill(0),
+    et0Mm: new Array(13).fill(5),
+    rooting: 'deep',
+  });
+  expect(deep.waterShare.slice(0, 12)).toEqual(new Array(12).fill(1));
+  expect(deep.waterShare[12]).toBeCloseTo((112 - 54) / (0.55 * 112), 4);
 });
 
 test('the rest moves the right way', () => {

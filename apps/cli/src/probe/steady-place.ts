@@ -11,6 +11,8 @@ export function steadyPlace(startDay: number, soilC: Float64Array): PlaceWeather
     radiation7MJPerM2Day: same(10),
     soilC,
     waterShare: same(1),
+    middleWaterShare: same(1),
+    deepWaterShare: same(1),
     hardenedShare: same(0),
     workableDay: Int32Array.from(soilC, (_, i) => startDay + i),
   };

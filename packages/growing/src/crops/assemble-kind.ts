@@ -1,7 +1,7 @@
 import type { Issue } from '@twelvemonth/basis';
 import { assembleBolting, assembleCold } from './assemble-bolting.ts';
 import { assembleHarvests } from './assemble-harvests.ts';
-import type { CropType, GrowsIn, KindCaution, RouteId, TableRow } from './crop-type.ts';
+import type { CropType, GrowsIn, KindCaution, Rooting, RouteId, TableRow } from './crop-type.ts';
 import { TableReader } from './table-reader.ts';
 import type { ParameterSpecs } from './table-types.ts';
 
@@ -49,6 +49,7 @@ export function assembleKind(
     growsIn: read.list('grows-in') as GrowsIn[],
     cautions: read.list('cautions') as KindCaution[],
     perennial: read.yes('perennial'),
+    rooting: read.text('rooting') as Rooting,
     setAcrossMm: read.number('set-across-mm'),
     inRowCm: read.number('in-row-cm'),
     betweenRowCm: read.number('between-row-cm'),

@@ -44,6 +44,9 @@ export type KindCaution =
   | 'plant-sap'
   | 'oxalate-leaves';
 
+/** How deep the roots reach, and how much of that water is easily had: see places/ground-water.ts. */
+export type Rooting = 'shallow' | 'middle' | 'deep';
+
 export interface KeepingRule {
   readonly store: StoreId;
   readonly lifeWeeks: number;
@@ -236,6 +239,7 @@ export interface CropType {
   readonly frostYoungDays: number;
   /** Share of the yield still had from plants cut down by frost, as they shoot again. */
   readonly frostRegrowthShare: number;
+  readonly rooting: Rooting;
   /** Share of plants (or yield) lost in an open windy place: broken, rocked, torn. */
   readonly windLossShare: number;
   /** Bulbing goes faster in bigger plants: days behind the gate × (planting-size sum ÷ size at the gate) to this power. */

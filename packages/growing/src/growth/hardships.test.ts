@@ -23,6 +23,8 @@ function clockWith(frostDay: number, frostC: number) {
     radiation7MJPerM2Day: same(10),
     soilC: same(8),
     waterShare: same(1),
+    middleWaterShare: same(1),
+    deepWaterShare: same(1),
     hardenedShare: same(0),
     workableDay: Int32Array.from({ length: days }, (_, i) => i),
   };

@@ -6,7 +6,7 @@
  * A running sum S has one entry more than there are days: S[i] is the sum over the days before day i.
  */
 import type { Day } from '@twelvemonth/basis';
-import type { CropType } from '../crops/crop-type.ts';
+import type { CropType, Rooting } from '../crops/crop-type.ts';
 import type { PlaceWeather } from '../places/place.ts';
 import { type ColdBalance, makeColdBalance } from './cold-balance.ts';
 import { coldChangeCDays } from './cold-units.ts';
@@ -58,6 +58,12 @@ const germinationKey = (kind: CropType): string =>
 /** Dry ground slows emergence to half at the worst. */
 const moistShare = (weather: PlaceWeather, i: number): number => Math.min(1, weather.waterShare[i]! + 0.5);
 
+/** How freely a crop grows by its water: the share of its own root depth. */
+export function waterShareOf(weather: PlaceWeather, rooting: Rooting): Float64Array {
+  if (rooting === 'deep') return weather.deepWaterShare;
+  return rooting === 'middle' ? weather.middleWaterShare : weather.waterShare;
+}
+
 export function makePlaceClock(weather: PlaceWeather): PlaceClock {
   const dayCount = weather.tmaxC.length;
   const sums = new Map<string, RunningSum>();
@@ -89,10 +95,12 @@ export function makePlaceClock(weather: PlaceWeather): PlaceClock {
       const known = growthByKind.get(kind);
       if (known !== undefined) return known;
       const { growthBaseC, growthOptimumC, lightFactor, lightCompensationMJPerM2Day: compensation } = kind;
-      const sum = sumOf(`g${growthBaseC}/${growthOptimumC}/${lightFactor}/${compensation}`, (i) => {
+      const water = waterShareOf(weather, kind.rooting);
+      const roots = water === weather.waterShare ? '' : kind.rooting;
+      const sum = sumOf(`g${growthBaseC}/${growthOptimumC}/${lightFactor}/${compensation}/${roots}`, (i) => {
         const heat = sineDayDegreesC(weather.tminC[i]!, weather.tmaxC[i]!, growthBaseC, growthOptimumC);
         const light = weather.radiation7MJPerM2Day[i]!;
-        return effectiveDayDegrees(heat, light, lightFactor, compensation) * weather.waterShare[i]!;
+        return effectiveDayDegrees(heat, light, lightFactor, compensation) * water[i]!;
       });
       growthByKind.set(kind, sum);
       return sum;

@@ -1,5 +1,5 @@
 /**
- * Water in the ground: a bucket for a shallow-rooted vegetable (FAO-56 ch. 8), and when a bed can be worked.
+ * Water in the ground: a bucket as deep as the roots reach (FAO-56 ch. 8), and when a bed can be worked.
  *
  *   Dr(i) = clip(Dr(i−1) − P + Ks Kc ET0, 0, TAW)     Ks = (TAW − Dr)/((1 − p) TAW), at most 1
  *   W(i) = max(0, W(i−1) + P − drain − Kc ET0)        unworkable where W > limit or the soil is frozen
@@ -8,13 +8,24 @@
  * taken up with ease · W water above field capacity, mm · ET0 Hargreaves, mm/day
  */
 import type { Day } from '@twelvemonth/basis';
+import type { Rooting } from '../crops/crop-type.ts';
 import { coversTable } from '../generated/covers.ts';
 
 const water = coversTable.water;
-const totalMm = water['available-mm-per-m'] * water['root-depth-m'];
-const readyFromMm = (1 - water['easy-share']) * totalMm;
+const roots = {
+  shallow: coversTable['water-shallow'],
+  middle: coversTable['water-middle'],
+  deep: coversTable['water-deep'],
+} as const;
 
-export function waterShares(rainMm: ArrayLike<number>, et0Mm: ArrayLike<number>): Float64Array {
+/** Ks of each day as it begins, for ground that is full on the first. */
+export function waterShares(
+  rooting: Rooting,
+  rainMm: ArrayLike<number>,
+  et0Mm: ArrayLike<number>,
+): Float64Array {
+  const totalMm = water['available-mm-per-m'] * roots[rooting]['root-depth-m'];
+  const readyFromMm = (1 - roots[rooting]['easy-share']) * totalMm;
   const shares = new Float64Array(rainMm.length);
   let lackMm = 0;
   for (let i = 0; i < shares.length; i++) {

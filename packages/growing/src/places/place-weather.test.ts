@@ -2,6 +2,7 @@ import { dayFromCivil } from '@twelvemonth/basis';
 import { describe, expect, it } from 'vitest';
 import { weatherMembers } from '../climate/members.ts';
 import { stationById } from '../climate/stations.ts';
+import { waterShares } from './ground-water.ts';
 import { hardenedShares } from './hardening.ts';
 import type { CoverInstance, CoverMaterial, Exposure, PlaceWeather } from './place.ts';
 import { diffuseShare, hiddenBeamShare } from './place-light.ts';
@@ -113,6 +114,29 @@ describe('place weather', () => {
     expect(mean(dry.waterShare, 170, 230)).toBeLessThan(0.9);
     expect(mean(dry.waterShare, 0, 60)).toBeGreaterThan(0.97);
     expect(Math.min(...dry.waterShare)).toBeGreaterThanOrEqual(0);
+  });
+
+  it('leaves deep roots water when shallow ones go short', () => {
+    const dry = weather(exposure('open', { watered: false }));
+    const summer = (share: Float64Array): number => mean(share, 150, 240);
+    expect(summer(dry.middleWaterShare)).toBeGreaterThan(summer(dry.waterShare) + 0.03);
+    expect(summer(dry.deepWaterShare)).toBeGreaterThan(summer(dry.middleWaterShare) + 0.01);
+    const watered = weather(exposure('open'));
+    expect(Math.min(...watered.deepWaterShare)).toBe(1);
+  });
+
+  it('a bucket of each depth runs dry as FAO-56 reckons it', () => {
+    const none = new Float64Array(60);
+    const five = new Float64Array(60).fill(5);
+    // Readily available water, mm: 140 · depth · p; a dry day takes 0.9 · 5 mm.
+    for (const [rooting, easyMm] of [
+      ['shallow', 16.8],
+      ['middle', 37.8],
+      ['deep', 50.4],
+    ] as const) {
+      const firstShort = waterShares(rooting, none, five).findIndex((share) => share < 1);
+      expect(firstShort).toBe(Math.floor(easyMm / 4.5) + 1);
+    }
   });
 
   it('says from when ground can be worked, later in a wet place', () => {

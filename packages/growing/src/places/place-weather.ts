@@ -78,6 +78,19 @@ function soilOf(exposure: Exposure, air: Air, light: Float64Array): Float64Array
   return soilTemperatureC(air.tmaxC, air.tminC, light);
 }
 
+type WaterShares = Pick<PlaceWeather, 'waterShare' | 'middleWaterShare' | 'deepWaterShare'>;
+
+function noShortage(count: number): WaterShares {
+  const all = new Float64Array(count).fill(1);
+  return { waterShare: all, middleWaterShare: all, deepWaterShare: all };
+}
+
+const rainfed = (rainMm: Float64Array, et0Mm: Float64Array): WaterShares => ({
+  waterShare: waterShares('shallow', rainMm, et0Mm),
+  middleWaterShare: waterShares('middle', rainMm, et0Mm),
+  deepWaterShare: waterShares('deep', rainMm, et0Mm),
+});
+
 export function placeWeather(
   site: Site,
   outdoor: DailyWeather,
@@ -116,7 +129,6 @@ export function placeWeather(
   }
   for (let i = 0; i < count; i++) air.tminC[i] = Math.min(air.tminC[i]!, air.tmaxC[i]!);
   const soilC = soilOf(exposure, air, light);
-  const indoors = isRoom(material);
   const rainShare = material === 'open' ? 1 : isRoom(material) ? 0 : coversTable[material]['rain-share'];
   const rainMm = rainShare === 1 ? outdoor.rainMm : outdoor.rainMm.map((rain) => rain * rainShare);
   return {
@@ -126,7 +138,7 @@ export function placeWeather(
     radiationMJPerM2Day: light,
     radiation7MJPerM2Day: sevenDayMeans(light),
     soilC,
-    waterShare: exposure.watered || indoors ? new Float64Array(count).fill(1) : waterShares(rainMm, et0Mm),
+    ...(exposure.watered || isRoom(material) ? noShortage(count) : rainfed(rainMm, et0Mm)),
     hardenedShare: hardenedShares(air.tmaxC, air.tminC),
     workableDay: workableDays(startDay, rainMm, et0Mm, soilC, exposure.wet),
   };

@@ -44,8 +44,11 @@ export interface PlaceWeather {
   readonly radiation7MJPerM2Day: Float64Array;
   /** Daily mean soil (or compost) temperature at sowing depth (about 3 cm). */
   readonly soilC: Float64Array;
-  /** 1 = no shortage of water, towards 0 = growth stopped by drought (FAO-56 Ks of a shallow-rooted crop). */
+  /** 1 = no shortage of water, towards 0 = growth stopped by drought (FAO-56 Ks): shallow roots and seedbeds. */
   readonly waterShare: Float64Array;
+  /** The same for roots of middle depth, and for deep ones; where nothing is short, the same array. */
+  readonly middleWaterShare: Float64Array;
+  readonly deepWaterShare: Float64Array;
   /** 0 = soft, 1 = fully hardened, from the running mean minimum (Tamura). */
   readonly hardenedShare: Float64Array;
   /** For each day the first day from it on when the ground is neither frozen nor waterlogged (absolute Day). */

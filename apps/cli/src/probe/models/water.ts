@@ -1,7 +1,12 @@
 import { dayFromCivil } from '@twelvemonth/basis';
-import { extraterrestrialRadiationMJPerM2Day, hargreavesEt0Mm, placeWeather } from '@twelvemonth/growing';
+import {
+  extraterrestrialRadiationMJPerM2Day,
+  hargreavesEt0Mm,
+  placeWeather,
+  waterShareOf,
+} from '@twelvemonth/growing';
 import { z } from 'zod';
-import { daily } from '../fields.ts';
+import { daily, oneOf } from '../fields.ts';
 import { exposureOf } from '../garden-under-probe.ts';
 import { daysOf } from '../named-things.ts';
 import { probeModel } from '../probe-model.ts';
@@ -25,17 +30,20 @@ function rangeFor(et0Mm: number, dayOfYear: number): number {
 export const waterProbe = probeModel({
   name: 'water',
   about:
-    'shortage of water in unwatered open ground: the bucket of a shallow-rooted vegetable (FAO-56 ch. 8), full on the first day',
+    'shortage of water in unwatered open ground: a bucket as deep as the roots reach (FAO-56 ch. 8), full on the first day',
   inputs: z.strictObject({
     rainMm: daily(0, 600, 'rain of each day, mm', mostDays),
     et0Mm: daily(0, 20, 'reference evapotranspiration of each day, mm', mostDays),
+    rooting: oneOf(['shallow', 'middle', 'deep'], 'how deep the roots reach: 0.4, 0.6 or 0.8 m').default(
+      'shallow',
+    ),
   }),
   outputs: {
     waterShare: 'of each day, as it begins: 1 = no shortage, 0 = growth stopped',
     lastWaterShare: 'on the last day',
   },
   example: { rainMm: [0, 0, 0, 0, 0, 0, 0, 0, 0, 20, 0], et0Mm: [5, 5, 5, 5, 5, 5, 5, 5, 5, 5, 5] },
-  answer: ({ rainMm, et0Mm }) => {
+  answer: ({ rainMm, et0Mm, rooting }) => {
     const days = daysOf({ rainMm, et0Mm }, 1);
     const half = et0Mm.map((et0, i) => rangeFor(et0, (i % 365) + 1) / 2);
     const outdoor = {
@@ -45,7 +53,8 @@ export const waterProbe = probeModel({
       rainMm: Float64Array.from(rainMm),
       radiationMJPerM2Day: new Float64Array(days).fill(10),
     };
-    const { waterShare } = placeWeather(equator, outdoor, exposureOf({ watered: false }), 0);
+    const inside = placeWeather(equator, outdoor, exposureOf({ watered: false }), 0);
+    const waterShare = waterShareOf(inside, rooting);
     return { waterShare, lastWaterShare: waterShare[days - 1] };
   },
 });
