@@ -1418,6 +1418,7 @@ rowsBySubject: {
 ["frost-young-days","10","5","20","days","","","judged","seedlings in the ground","reference days from emergence: seed leaves and the first true ones"],
 ["frost-regrowth-share","0","0","0.3","share","","","practice","","killed plants are lost unless the kind shoots again"],
 ["wind-loss-share","0.04","0.01","0.1","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","breaking and rocking and tearing of knee-high crops; drought is counted apart"],
+["rooting","middle","","","text","","","practice","","0.6 m; where the table of root depths has no row of its own"],
 ],
 "family:Alliaceae": [
 ["growth-base-c","4","2.5","6","c","brewster-2008","Eqn 4.17 and ch. 4","judged","","Leaf growth of autumn-sown onions was counted between 6 and 20 C and germination above 2.5 C; one base between for all alliums."],
@@ -1502,6 +1503,7 @@ rowsBySubject: {
 ["field-share","0.95","0.85","1","share","","","judged","","Slugs, wet ground."],
 ["frost-soft-c","-10","-15","-5","c","frost-damage-review","spears -2 to -4","judged","","Spears are cut down by frost, the crown lives and sends more."],
 ["frost-hardened-c","-25","-30","-18","c","","","judged","","Grown with hard winters; not measured."],
+["rooting","deep","","","text","fao-56","table 22, asparagus 1.2-1.8 m","handbook","",""],
 ],
 "crop:aubergine": [
 ["family","Solanaceae","","","text","","","practice","",""],
@@ -1525,6 +1527,7 @@ rowsBySubject: {
 ["seeds-per-g","235","220","250","count-per-g","knott-handbook","eggplant","memory","",""],
 ["packet-seeds-count","20","","","count","","","practice","",""],
 ["seed-life-years","4","","","years","seed-longevity-list","eggplant","handbook","",""],
+["rooting","deep","","","text","fao-56","table 22, eggplant 0.7-1.2 m","handbook","",""],
 ],
 "crop:beetroot": [
 ["wind-loss-share","0.02","0","0.05","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","low"],
@@ -1548,6 +1551,7 @@ rowsBySubject: {
 ["frost-soft-c","-4","-6","-3","c","frost-damage-review","beet -4 to -7","judged","","Light-frost group by United States extension."],
 ["frost-hardened-c","-8","-10","-6","c","dawling-bezilla-2012","some beets -7","judged","","Roots stand out of the ground."],
 ["pick-minutes-per-kg","4","2","8","minutes","","","judged","","Not timed."],
+["rooting","deep","","","text","fao-56","table 22, table beet 0.6-1.0 m","handbook","",""],
 ],
 "crop:broad-bean": [
 ["wind-loss-share","0.08","0.03","0.15","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall stems are rocked and broken"],
@@ -1596,6 +1600,7 @@ rowsBySubject: {
 ["tub-litres-per-plant","6","4","10","l","","","judged","","root room by the size of the plant"],
 ["cautions","favism","","","text","","","memory","","People with G6PD deficiency must avoid broad and field beans and their tops."],
 ["flowering-days","53","44","62","days","faba-sowing-dates-1994","43 to 73 days from emergence in mild winters","judged","maritime 50-56 N","first pick at 79 reference days less five weeks of May from open flower to pods, 26 of them"],
+["rooting","middle","","","text","fao-56","table 22, faba bean 0.5-0.7 m","handbook","",""],
 ],
 "crop:brussels-sprout": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -1603,10 +1608,12 @@ rowsBySubject: {
 ["frost-soft-c","-5","-7","-3","c","","","judged","leaf","unhardened; no measured series found"],
 ["frost-hardened-c","-14","-18","-12","c","dawling-bezilla-2012","later lists: -12 to -18","memory","leaf",""],
 ["wind-loss-share","0.1","0.04","0.2","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall and rocked loose in winter gales unless staked"],
+["rooting","middle","","","text","fao-56","table 22, Brussels sprout 0.4-0.6 m","handbook","",""],
 ],
 "crop:cabbage": [
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["pick-minutes-per-kg","4","","","minutes","","","practice","",""],
+["rooting","middle","","","text","fao-56","table 22, cabbage 0.5-0.8 m","handbook","",""],
 ],
 "crop:calabrese": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -1625,6 +1632,7 @@ rowsBySubject: {
 ["pot-room-days","5","4","9","days","","","judged","","fast seedlings double their weight in some three reference days and a 9 cm pot carries about three times the weight of a module"],
 ["buttoning-loss-per-day-share","0.025","0.01","0.05","share","cauliflower-buttoning-1984","larger plants set out later gave more buttons","judged","","the paper gives the direction; size judged"],
 ["rootbound-loss-per-day-share","0","0","0.01","share","","","judged","","counted as buttoning"],
+["rooting","middle","","","text","fao-56","table 22, broccoli 0.4-0.6 m","handbook","",""],
 ],
 "crop:carrot": [
 ["wind-loss-share","0.02","0","0.05","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","low"],
@@ -1666,6 +1674,7 @@ rowsBySubject: {
 ["harvest.roots.edible-share","0.89","","","share","usda-sr28","carrot, refuse 11 %","measured","",""],
 ["harvest.roots.eat-within-weeks","0","","","weeks","","","practice","maritime 50-56 N","Stands in the ground."],
 ["harvest.roots.ends-plant","yes","","","text","","","practice","",""],
+["rooting","deep","","","text","fao-56","table 22, carrot 0.5-1.0 m","handbook","",""],
 ],
 "crop:cauliflower": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -1685,6 +1694,7 @@ rowsBySubject: {
 ["pot-room-days","5","4","9","days","","","judged","","fast seedlings double their weight in some three reference days and a 9 cm pot carries about three times the weight of a module"],
 ["buttoning-loss-per-day-share","0.025","0.01","0.05","share","cauliflower-buttoning-1984","larger plants set out later gave more buttons","judged","","the paper gives the direction; size judged"],
 ["rootbound-loss-per-day-share","0","0","0.01","share","","","judged","","counted as buttoning"],
+["rooting","middle","","","text","fao-56","table 22, cauliflower 0.4-0.7 m","handbook","",""],
 ],
 "crop:celeriac": [
 ["family","Apiaceae","","","text","","","practice","",""],
@@ -1709,6 +1719,7 @@ rowsBySubject: {
 ["frost-hardened-c","-11","-12","-8","c","dawling-bezilla-2012","celeriac -9 to -12","judged","","Middle of the later list; the root stands out of the ground, so some cover it from -4 C."],
 ["pick-minutes-per-kg","5","3","10","minutes","","","judged","","Trimming the roots; not timed."],
 ["cautions","plant-sap","","","text","","","memory","","furocoumarins in the leaves blister the skin in sun; the same plant as celery"],
+["rooting","shallow","","","text","","","practice","","as celery"],
 ],
 "crop:celery": [
 ["family","Apiaceae","","","text","","","practice","",""],
@@ -1736,6 +1747,7 @@ rowsBySubject: {
 ["pot-room-days","11","6","17","days","","","judged","","A check makes stalks stringy and bolting likelier."],
 ["rootbound-loss-per-day-share","0.024","0.012","0.04","share","","","judged","","Checked plants stay small and stringy."],
 ["cautions","plant-sap","","","text","","","memory","","furocoumarins in the leaves blister the skin in sun"],
+["rooting","shallow","","","text","fao-56","table 22, celery 0.3-0.5 m","handbook","",""],
 ],
 "crop:chard": [
 ["family","Amaranthaceae","","","text","","","practice","",""],
@@ -1766,6 +1778,7 @@ rowsBySubject: {
 ["in-row-cm","25","23","30","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["between-row-cm","40","38","45","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","6","","","l","","","practice","",""],
+["rooting","deep","","","text","","","practice","","as table beet"],
 ],
 "crop:chinese-cabbage": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -1820,6 +1833,7 @@ rowsBySubject: {
 ["between-row-cm","25","20","30","cm","uk-grow-your-own-handbooks","5-20 x 30 cm","practice","",""],
 ["tub-litres-per-plant","3","","","l","","","practice","",""],
 ["station-seeds-count","3","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:courgette": [
 ["wind-loss-share","0.1","0.03","0.2","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","large leaves torn"],
@@ -1840,6 +1854,7 @@ rowsBySubject: {
 ["packet-seeds-count","12","","","count","","","practice","",""],
 ["seed-life-years","4","","","years","seed-longevity-list","squash","handbook","",""],
 ["cautions","bitter-squash","","","text","","","memory","","cucurbitacin; above all in plants from saved seed"],
+["rooting","deep","","","text","fao-56","table 22, zucchini 0.6-1.0 m","handbook","",""],
 ],
 "crop:cucumber": [
 ["family","Cucurbitaceae","","","text","","","practice","",""],
@@ -1858,6 +1873,7 @@ rowsBySubject: {
 ["seeds-per-g","40","35","45","count-per-g","knott-handbook","cucumber","memory","",""],
 ["packet-seeds-count","8","","","count","","","practice","",""],
 ["seed-life-years","5","","","years","seed-longevity-list","cucumber","handbook","",""],
+["rooting","deep","","","text","fao-56","table 22, cucumber 0.7-1.2 m","handbook","",""],
 ],
 "crop:elephant-garlic": [
 ["family","Alliaceae","","","text","","","practice","",""],
@@ -1874,6 +1890,7 @@ rowsBySubject: {
 ["frost-hardened-c","-15","-18","-12","c","dawling-bezilla-2012","winter leek -12 to -18","judged","","The same species as leek; not measured."],
 ["stock-from-day-of-year","244","230","258","day-of-year","","","practice","UK and Ireland","sold with autumn garlic"],
 ["stock-to-day-of-year","350","335","365","day-of-year","","","practice","UK and Ireland",""],
+["rooting","shallow","","","text","","","practice","","as onion and garlic"],
 ],
 "crop:fennel": [
 ["family","Apiaceae","","","text","","","practice","",""],
@@ -1923,6 +1940,7 @@ rowsBySubject: {
 ["frost-hardened-c","-11","-14","-9","c","frost-damage-review","winter field bean -7 to -10","judged","","Damage is not death: it shoots again from the base."],
 ["cautions","favism","","","text","","","memory","","People with G6PD deficiency must avoid broad and field beans and their tops."],
 ["flowering-days","53","44","62","days","faba-sowing-dates-1994","43 to 73 days from emergence in mild winters","judged","maritime 50-56 N","first pick at 79 reference days less five weeks of May from open flower to pods, 26 of them"],
+["rooting","middle","","","text","fao-56","table 22, faba bean 0.5-0.7 m","handbook","",""],
 ],
 "crop:french-bean": [
 ["family","Fabaceae","","","text","","","practice","",""],
@@ -1951,6 +1969,7 @@ rowsBySubject: {
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
 ["tub-litres-per-plant","8","5","12","l","","","judged","","root room by the size of the plant"],
 ["cautions","raw-beans","","","text","osu-bean-lectin","after the FDA Bad Bug Book","handbook","","Raw kidney beans hold 20000-70000 units of lectin and boiled ones 200-400; green pods are boiled too (from memory)."],
+["rooting","middle","","","text","fao-56","table 22, green bean 0.5-0.7 m","handbook","",""],
 ],
 "crop:garlic": [
 ["family","Alliaceae","","","text","","","practice","",""],
@@ -1967,6 +1986,7 @@ rowsBySubject: {
 ["frost-hardened-c","-16","-18","-12","c","dawling-bezilla-2012","garlic -12 to -18","judged","","Not measured."],
 ["stock-from-day-of-year","244","230","258","day-of-year","","","practice","UK and Ireland","own cloves keep until spring"],
 ["stock-to-day-of-year","90","75","110","day-of-year","","","practice","UK and Ireland","own cloves sprout in spring"],
+["rooting","shallow","","","text","fao-56","table 22, garlic 0.3-0.5 m","handbook","",""],
 ],
 "crop:jerusalem-artichoke": [
 ["family","Asteraceae","","","text","","","practice","",""],
@@ -2026,6 +2046,7 @@ rowsBySubject: {
 ["between-row-cm","25","15","30","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","2","","","l","","","practice","",""],
 ["station-seeds-count","1","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:lambs-lettuce": [
 ["family","Caprifoliaceae","","","text","","","practice","",""],
@@ -2056,6 +2077,7 @@ rowsBySubject: {
 ["between-row-cm","12.5","10","15","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","1.2","","","l","","","practice","",""],
 ["station-seeds-count","2","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:land-cress": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2079,6 +2101,7 @@ rowsBySubject: {
 ["between-row-cm","20","18","25","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","2","","","l","","","practice","",""],
 ["station-seeds-count","1","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:leek": [
 ["family","Alliaceae","","","text","","","practice","",""],
@@ -2113,6 +2136,7 @@ rowsBySubject: {
 ["harvest.stems.store.fridge.loss-per-week-share","0.05","0.02","0.1","share","","","judged","maritime 50-56 N","Outer leaves; not measured."],
 ["bolting.day-length-hours","12","11.5","13","hours","","","judged","maritime 50-56 N","Stands until the days lengthen; set so that flower stems end it in late April and May."],
 ["bolting.after-days","22","16","32","days","","","judged","maritime 50-56 N","Bolts April-May in all handbooks; run in the engine at Dublin and Brize Norton."],
+["rooting","shallow","","","text","","","practice","","as onion and garlic"],
 ],
 "crop:lettuce": [
 ["family","Asteraceae","","","text","","","practice","",""],
@@ -2143,6 +2167,7 @@ rowsBySubject: {
 ["in-row-cm","22","15","25","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["between-row-cm","25","20","30","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","3","","","l","","","practice","",""],
+["rooting","shallow","","","text","fao-56","table 22, lettuce 0.3-0.5 m","handbook","",""],
 ],
 "crop:mizuna": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2166,6 +2191,7 @@ rowsBySubject: {
 ["between-row-cm","20","10","30","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","2","","","l","","","practice","",""],
 ["station-seeds-count","1","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:mustard-leaf": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2189,6 +2215,7 @@ rowsBySubject: {
 ["between-row-cm","25","20","30","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","2","","","l","","","practice","",""],
 ["station-seeds-count","1","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:onion": [
 ["family","Alliaceae","","","text","","","practice","",""],
@@ -2220,6 +2247,7 @@ rowsBySubject: {
 ["bolting.size-power","0.2","0","0.5","share","brewster-2008","larger plants and larger sets bolt more","judged","","stems over 9 mm are vernalised faster than those over 6 mm; size of the effect by judgement"],
 ["bolting.before-bulbing-days","18","8","30","days","brewster-2008","stalk visible about 10 weeks after initiation","judged","","a stalk begun too shortly before long warm days is overtaken by the bulb and never rises; brings cover above open ground, as growers see"],
 ["bolting.set-days-per-mm","1","0.4","1.8","days-per-mm","heath-1943","large sets bolt more","judged","","choose sets below 20 to 22 mm to limit bolting; size of the effect by judgement"],
+["rooting","shallow","","","text","fao-56","table 22, onion 0.3-0.6 m","handbook","",""],
 ],
 "crop:pak-choi": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2243,6 +2271,7 @@ rowsBySubject: {
 ["between-row-cm","30","25","30","cm","uk-grow-your-own-handbooks","15-20 x 30 cm for full heads","practice","",""],
 ["tub-litres-per-plant","3","","","l","","","practice","",""],
 ["station-seeds-count","1","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:parsley": [
 ["family","Apiaceae","","","text","","","practice","",""],
@@ -2298,6 +2327,7 @@ rowsBySubject: {
 ["frost-hardened-c","-16","-18","-12","c","dawling-bezilla-2012","parsnip -12 to -18","judged","","Not measured."],
 ["pick-minutes-per-kg","6","3","10","minutes","","","judged","","Digging; not timed."],
 ["cautions","plant-sap","","","text","","","memory","","furocoumarins in the leaves blister the skin in sun"],
+["rooting","deep","","","text","fao-56","table 22, parsnip 0.5-1.0 m","handbook","",""],
 ],
 "crop:pea": [
 ["family","Fabaceae","","","text","","","practice","",""],
@@ -2320,6 +2350,7 @@ rowsBySubject: {
 ["growth-optimum-c","20","18","28","c","","","judged","","Published optima reach 28 C for leaves; pods suffer above 25 C; 20 C keeps cool crops on one clock."],
 ["frost-soft-c","-3","","","c","frost-damage-review","spring pea -2 to -4","handbook","",""],
 ["tub-litres-per-plant","2","1.5","4","l","","","judged","","root room by the size of the plant"],
+["rooting","deep","","","text","fao-56","table 22, pea 0.6-1.0 m","handbook","",""],
 ],
 "crop:pepper": [
 ["family","Solanaceae","","","text","","","practice","",""],
@@ -2343,6 +2374,7 @@ rowsBySubject: {
 ["seeds-per-g","160","140","180","count-per-g","knott-handbook","pepper","memory","",""],
 ["packet-seeds-count","15","","","count","","","practice","",""],
 ["seed-life-years","2","","","years","seed-longevity-list","pepper","handbook","",""],
+["rooting","deep","","","text","fao-56","table 22, sweet pepper 0.5-1.0 m","handbook","",""],
 ],
 "crop:potato": [
 ["frost-regrowth-share","0.75","0.5","0.9","share","","","judged","haulm cut down in spring","the tuber sends new shoots: two to three weeks later and rather less, and earthing up saves half"],
@@ -2366,6 +2398,7 @@ rowsBySubject: {
 ["stock-to-day-of-year","227","212","240","day-of-year","","","practice","UK and Ireland",""],
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
 ["cautions","green-potatoes","","","text","","","memory","","green or sprouted or bitter tubers hold glycoalkaloids: store dark and throw them away"],
+["rooting","middle","","","text","fao-56","table 22, potato 0.4-0.6 m","handbook","",""],
 ],
 "crop:radish": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2383,6 +2416,7 @@ rowsBySubject: {
 ["germination-warm-full-c","29.9","","","c","harrington-minges-1954","radish row of the percent table, fitted to its calibration cells","measured","",""],
 ["germination-warm-none-c","35.0","","","c","harrington-minges-1954","radish row of the percent table, fitted to its calibration cells","measured","",""],
 ["growth-optimum-c","20","14","23","c","nieuwhof-1976","leaf 23 C; root 14 falling to 10 C","judged","","leaves grow best at 23 C; roots at 14 falling to 10 C: between"],
+["rooting","shallow","","","text","fao-56","table 22, radish 0.3-0.5 m","handbook","",""],
 ],
 "crop:rhubarb": [
 ["family","Polygonaceae","","","text","","","practice","",""],
@@ -2402,6 +2436,7 @@ rowsBySubject: {
 ["frost-soft-c","-10","-15","-5","c","","","judged","","The crown, not the stalks, decides whether the plant lives."],
 ["frost-hardened-c","-25","-30","-18","c","","","judged","","Grown with hard winters; not measured."],
 ["cautions","rhubarb-leaves","","","text","","","memory","","oxalic acid"],
+["rooting","deep","","","text","","","practice","","old crowns"],
 ],
 "crop:rocket-mustard": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2425,6 +2460,7 @@ rowsBySubject: {
 ["between-row-cm","20","10","25","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","2","","","l","","","practice","",""],
 ["station-seeds-count","5","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:rocket-salad": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2448,6 +2484,7 @@ rowsBySubject: {
 ["between-row-cm","20","15","25","cm","uk-grow-your-own-handbooks","spacing","practice","",""],
 ["tub-litres-per-plant","2","","","l","","","practice","",""],
 ["station-seeds-count","5","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:runner-bean": [
 ["family","Fabaceae","","","text","","","practice","",""],
@@ -2474,6 +2511,7 @@ rowsBySubject: {
 "crop:shallot": [
 ["stock-from-day-of-year","305","275","335","day-of-year","","","practice","UK and Ireland",""],
 ["stock-to-day-of-year","110","95","125","day-of-year","","","practice","UK and Ireland",""],
+["rooting","shallow","","","text","","","practice","","as onion and garlic"],
 ],
 "crop:spinach": [
 ["family","Amaranthaceae","","","text","","","practice","",""],
@@ -2507,6 +2545,7 @@ rowsBySubject: {
 ["pick-minutes-per-kg","18","","","minutes","","","practice","",""],
 ["cautions","oxalate-leaves","","","text","","","memory","","oxalic acid; above all for people who have had kidney stones; cabbage greens hold far less"],
 ["harvests","leaves","","","text","","","practice","",""],
+["rooting","shallow","","","text","fao-56","table 22, spinach 0.3-0.5 m","handbook","",""],
 ],
 "crop:spring-onion": [
 ["family","Alliaceae","","","text","","","practice","",""],
@@ -2534,6 +2573,7 @@ rowsBySubject: {
 ["harvest.stems.ends-plant","yes","","","text","","","practice","",""],
 ["harvest.stems.store.fridge.life-weeks","1.5","","","weeks","usda-handbook-66","spring onion 7-10 days","handbook","maritime 50-56 N",""],
 ["harvest.stems.store.fridge.loss-per-week-share","0.1","0.05","0.2","share","","","judged","maritime 50-56 N","Tops yellow; not measured."],
+["rooting","shallow","","","text","fao-56","table 22, onion 0.3-0.6 m","handbook","",""],
 ],
 "crop:sprouting-broccoli": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2569,6 +2609,7 @@ rowsBySubject: {
 ["packet-seeds-count","10","","","count","","","practice","",""],
 ["seed-life-years","4","","","years","seed-longevity-list","squash","handbook","",""],
 ["cautions","bitter-squash","","","text","","","memory","","cucurbitacin; above all in plants from saved seed"],
+["rooting","deep","","","text","fao-56","table 22, winter squash 1.0-1.5 m","handbook","",""],
 ],
 "crop:swede": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2580,6 +2621,7 @@ rowsBySubject: {
 ["pot-room-days","8","5","13","days","","","judged","","roots fork or stay small when they wait"],
 ["rootbound-loss-per-day-share","0.03","0.015","0.06","share","","","judged","","roots fork or stay small when they wait"],
 ["pick-minutes-per-kg","4","2","8","minutes","","","judged","","lifting and topping; not timed"],
+["rooting","deep","","","text","","","practice","","as turnip"],
 ],
 "crop:sweetcorn": [
 ["family","Poaceae","","","text","","","practice","",""],
@@ -2606,6 +2648,7 @@ rowsBySubject: {
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
 ["pot-room-days","6","4","10","days","","","judged","","Roots soon fill the pot."],
 ["module-m2-per-plant","0.0056","","","m2","","","practice","","7.5 cm pot."],
+["rooting","deep","","","text","fao-56","table 22, sweet corn 0.8-1.2 m","handbook","",""],
 ],
 "crop:tomato": [
 ["wind-loss-share","0.12","0.05","0.2","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall and brittle; fruit rubbed"],
@@ -2631,6 +2674,7 @@ rowsBySubject: {
 ["frost-soft-c","0.5","-2","5","c","frost-damage-review","tomato +5 to 0","handbook","","CROPGRO has leaf kill at -2.2 C."],
 ["frost-hardened-c","0.5","-2","5","c","frost-damage-review","tomato +5 to 0","handbook","","Does not harden."],
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
+["rooting","deep","","","text","fao-56","table 22, tomato 0.7-1.5 m","handbook","",""],
 ],
 "crop:turnip": [
 ["family","Brassicaceae","","","text","","","practice","",""],
@@ -2653,6 +2697,7 @@ rowsBySubject: {
 ["pot-room-days","6","3","8","days","","","judged","","roots swell in the module and check"],
 ["rootbound-loss-per-day-share","0.04","0.02","0.08","share","","","judged","","roots swell in the module and check"],
 ["pick-minutes-per-kg","5","3","10","minutes","","","judged","","pulling and topping; not timed"],
+["rooting","deep","","","text","fao-56","table 22, turnip 0.5-1.0 m","handbook","",""],
 ],
 "crop:winter-purslane": [
 ["family","Montiaceae","","","text","","","practice","",""],
@@ -2683,6 +2728,7 @@ rowsBySubject: {
 ["between-row-cm","15","12","20","cm","uk-grow-your-own-handbooks","clumps","practice","",""],
 ["tub-litres-per-plant","1.2","","","l","","","practice","",""],
 ["station-seeds-count","4","","","count","","","practice","",""],
+["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "kind:artichoke-jerusalem": [
 ["crop","jerusalem-artichoke","","","text","","","practice","",""],
@@ -5358,6 +5404,7 @@ parameters: {
 "frost-young-c": {"unit":"c","low":0,"high":6,"required":true,"model":"frost"},
 "frost-young-days": {"unit":"days","low":0,"high":60,"required":true,"model":"frost"},
 "frost-regrowth-share": {"unit":"share","low":0,"high":1,"required":true,"model":"frost"},
+"rooting": {"unit":"text","oneOf":["shallow","middle","deep"],"required":true,"model":"water"},
 "wind-loss-share": {"unit":"share","low":0,"high":0.5,"required":true,"model":"wind"},
 "harvests": {"unit":"text","many":true,"required":true,"model":"harvest-days"},
 "bolting.mode": {"unit":"text","oneOf":["none","day-length","cold"],"required":true,"model":"bolting"},

@@ -138,10 +138,20 @@ export const coversTable = Object.freeze({
     'evaporation-factor': 1.12,
   }),
   'water': numbers({
-    'root-depth-m': 0.4,
     'available-mm-per-m': 140,
-    'easy-share': 0.35,
     'crop-coefficient': 0.9,
+  }),
+  'water-shallow': numbers({
+    'root-depth-m': 0.4,
+    'easy-share': 0.3,
+  }),
+  'water-middle': numbers({
+    'root-depth-m': 0.6,
+    'easy-share': 0.45,
+  }),
+  'water-deep': numbers({
+    'root-depth-m': 0.8,
+    'easy-share': 0.45,
   }),
   'waterlogging': numbers({
     'drain-mm-per-day': 9,
