@@ -25,6 +25,9 @@ const slowAfterWeeks = 14;
 const nearWeeks = 9;
 /** Little ground needs no fine choice of weeks. */
 const fewStrips = 15;
+/** Sowings of the second year, and strips that feed for longer than this, are looked at every so many weeks more. */
+const farWeeks = 44;
+const fedLongWeeks = 8;
 /** How long the variant that waits for its ground is kept in pots. */
 const heldInPotsWeeks = 4;
 /** Crops that hold their ground longer than this may also be cleared so much earlier. */
@@ -208,11 +211,23 @@ function canBeHad(problem: PlanningProblem, kind: CropType, day: Day): boolean {
   return inSeasonDays(day, kind.stockFromDayOfYear, kind.stockToDayOfYear, southern);
 }
 
-/** Near sowings week by week, far ones coarser: the plan is made again before they are due. */
-function stepWeeks(weeksAhead: number, slow: boolean, ground: GroundClass): number {
-  const near = weeksAhead < nearWeeks && ground.stripCount >= fewStrips;
+/**
+ * Near sowings week by week, far ones coarser: the plan is made again before they are due. Where one strip feeds the
+ * household for many weeks (herbs), a week sooner or later makes no difference either.
+ */
+function stepWeeks(weeksAhead: number, slow: boolean, fedWeeks: number, ground: GroundClass): number {
+  const near = weeksAhead < nearWeeks && ground.stripCount >= fewStrips && fedWeeks < fedLongWeeks;
   if (near) return slow ? 2 : 1;
-  return slow ? 4 : 3;
+  const step = slow || fedWeeks >= fedLongWeeks ? 4 : 3;
+  return weeksAhead < farWeeks ? step : step + 2;
+}
+
+/** Weeks for which a strip's servings would be the whole of what the household eats of their roles. */
+function fedWeeksOf(problem: PlanningProblem, kind: CropType, servings: number): number {
+  const { roles, garden } = problem.appetite;
+  const wanted = new Set(kind.harvests.map((harvest) => harvest.role));
+  const most = roles.reduce((sum, role, r) => (wanted.has(role) ? sum + Math.max(...garden[r]!) : sum), 0);
+  return most <= 0 ? 0 : servings / most;
 }
 
 function probesOf(
@@ -225,7 +240,8 @@ function probesOf(
   const probes: Probe[] = [];
   const lastWeek = problem.weekCount - lastSowingBeforeEndWeeks;
   let slow = false;
-  for (let w = 0; w < lastWeek; w += stepWeeks(w, slow, ground)) {
+  let fedWeeks = 0;
+  for (let w = 0; w < lastWeek; w += stepWeeks(w, slow, fedWeeks, ground)) {
     const startDay = Math.max(problem.fromDay, mondayOf(problem.fromWeek + w) + 2);
     if (!canBeHad(problem, kind, startDay)) continue;
     const probe = probeOf(problem, scenarios, {
@@ -244,6 +260,7 @@ function probesOf(
     });
     if (probe === null) continue;
     slow = probe.firstWeek - weekOfDay(startDay) > slowAfterWeeks;
+    fedWeeks = fedWeeksOf(problem, kind, probe.servings);
     probes.push(probe);
   }
   const best = probes.reduce((most, probe) => Math.max(most, probe.servings), 0);
