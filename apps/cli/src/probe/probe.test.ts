@@ -203,6 +203,14 @@ test.each([
   ['weather-years', { station: 'dubln' }, 'station', /Was "dublin" meant/],
   ['weather-years', {}, 'station', /a climate is needed/],
   ['keeping', { kind: 'leek', store: 'dry' }, 'store', /It keeps in: fridge/],
+  ['bolting', { kind: 'onion-autumn-red', constantC: 7, days: 60, setMm: 20 }, 'setMm', /give "startDay"/],
+  [
+    'bolting',
+    { kind: 'leek', station: 'dublin', startDay: '2027-04-01', setMm: 20 },
+    'setMm',
+    /no usual size of set/,
+  ],
+  ['frost', { kind: 'leek', minimumC: -5, hardenedShare: 1, harvest: 'head' }, 'harvest', /Its harvests: /],
   ['growth', { kind: 'leek', station: 'dublin', day: '2027-02-30' }, 'day', /a date/],
   ['water', { rainMm: [1, 2], et0Mm: [1] }, 'et0Mm', /same number of days/],
 ])('%s refuses %j, naming %s', (name, inputs, input, words) => {

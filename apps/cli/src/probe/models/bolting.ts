@@ -55,6 +55,17 @@ export const boltingProbe = probeModel({
   answer: (i) => {
     const kind = kindNamed(i.kind);
     const { bolting } = kind;
+    for (const input of ['byDay', 'setMm'] as const)
+      sound(
+        i[input] === undefined || i.startDay !== undefined,
+        input,
+        `"${input}" belongs to one sowing: give "startDay" with it.`,
+      );
+    sound(
+      i.setMm === undefined || kind.setAcrossMm > 0,
+      'setMm',
+      `"${i.kind}" has no usual size of set to compare with. Leave "setMm" out.`,
+    );
     if (bolting === null)
       throw new ProbeRefusal(
         'kind',
