@@ -4450,11 +4450,12 @@ rowsBySubject: {
 ["harvest.bulb.store.dry.loss-per-week-share","0.009","0.005","0.015","share","","","judged","maritime 50-56 N","Half as much again as yellow spring sets."],
 ["stock-from-day-of-year","32","15","60","day-of-year","","","practice","UK and Ireland","sets are sold and sound from late winter"],
 ["stock-to-day-of-year","125","105","140","day-of-year","","","practice","UK and Ireland","what is left sprouts in May"],
+["set-across-mm","18","15","22","mm","","","practice","","sold as 14 to 21 mm"],
 ],
 "kind:onion-spring-set": [
 ["crop","onion","","","text","","","practice","",""],
 ["name","maincrop onion from spring sets","","","text","","","practice","",""],
-["bolting.juvenile-days","12","8","20","days","heath-1943","large sets bolt more","judged","maritime 50-56 N","Sets under 20-22 mm bolt little: about 1 % from late March and 5 % from February plantings; reference days from planting."],
+["bolting.juvenile-days","12","8","20","days","heath-1943","large sets bolt more","judged","maritime 50-56 N","Sets under 20-22 mm bolt little; counted from planting. Growers recall about 1 % from late March and 5 % from February plantings; since the days before bulbing are kept the engine gives none from late March and up to 1 % from February."],
 ["bolting.juvenile-spread-share","0.35","0.2","0.45","share","","","judged","maritime 50-56 N","Sets of one net differ in size."],
 ["bolting.cold-tenth-c-days","200","150","300","c-days","","grower article, pseudostem over 6 mm 60-70 d at 2-5 C, hardy types 100-130 d","judged","","Spring sets are less resistant than overwintering ones."],
 ["bolting.cold-nine-tenths-c-days","500","400","700","c-days","","grower article, pseudostem over 6 mm 60-70 d at 2-5 C, hardy types 100-130 d","judged","","100 days at 5 C."],
