@@ -29,6 +29,7 @@ export const riskWord = wordFrom({
   frost: 'frost: fleece at hand',
   bolting: 'some will run to seed: eat those first',
   'pots-check': 'checks in its pot if it waits: feed, do not let it dry',
+  leggy: 'drawn up by warmth without light: lightest place, cooler, turn daily',
   drought: 'dry ground: water in the first weeks',
   emergence: 'comes up badly: sow a few spare',
   'old-seed': 'old seed: sown thicker, as counted',

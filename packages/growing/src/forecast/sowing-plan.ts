@@ -27,6 +27,8 @@ export interface SowingPlan {
   readonly plantsCount: number;
   /** The plants stand already and were counted: no seed can fail any more. */
   readonly counted?: boolean;
+  /** Nobody noted when it was sown, `startDay` is a guess: taken as set out when fit, neither checked nor drawn up. */
+  readonly startDayGuessed?: boolean;
   /** Perennials: when they were planted, however long ago; absent or null: long established. */
   readonly plantedDay?: Day | null;
   readonly protection: readonly ('mesh' | 'net' | 'fleece')[];
@@ -85,6 +87,9 @@ export interface SowingRun {
   readonly emergenceDay: Day;
   /** Share of the seed that came up at the warmth it met, against its best temperature; 1 for sets and the like. */
   readonly germinatingShare: number;
+  /** Yield left after waiting in pots, and after raising in too little light; 1 where it did neither. */
+  readonly keptYieldShare: number;
+  readonly sturdyYieldShare: number;
   /** Day in the ground: planting out, or sowing when sown in place. */
   readonly groundDay: Day;
   /** Day on which the ground is free again. */

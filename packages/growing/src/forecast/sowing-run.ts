@@ -274,6 +274,8 @@ export function runSowing(
     startDay: raised.startDay,
     emergenceDay: raised.emergenceDay,
     germinatingShare: raised.germinatingShare,
+    keptYieldShare: raised.kept.yieldShare,
+    sturdyYieldShare: raised.sturdyYieldShare,
     groundDay: raised.groundDay,
     clearDay,
     harvests: gathered.harvests,

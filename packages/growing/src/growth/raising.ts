@@ -31,7 +31,9 @@ export interface Raised {
   readonly kept: KeptInPots;
   /** 0 sturdy – 1 all stem. */
   readonly leggyShare: number;
-  /** 1, or less for plants that waited too long in a pot or were raised in too little light. */
+  /** 1, or less for plants that were raised in too little light. */
+  readonly sturdyYieldShare: number;
+  /** The same times what waiting in a pot left. */
   readonly raisedYieldShare: number;
   /** Growth since emergence (since planting for sets and the like), °C·d. */
   growthAt(day: Day): number;
@@ -64,6 +66,7 @@ function inPlace(member: Member, plan: SowingPlan, startDay: Day): Raised {
     growth,
     kept: neverKept,
     leggyShare: 0,
+    sturdyYieldShare: 1,
     raisedYieldShare: 1,
     growthAt: (day) => (zeroDay >= NEVER ? 0 : sumBetween(bed, growth, zeroDay, day)),
     dayOfGrowth: (sum) => dayOfSum(bed, growth, zeroDay, sum),
@@ -91,15 +94,18 @@ export function raise(member: Member, plan: SowingPlan, referenceCDays: number, 
 
   const frameStage = stages.find((s) => s.stage === 'frame');
   const frame = frameStage === undefined ? null : member.clockOf(frameStage.exposure);
+  const guessed = plan.startDayGuessed ?? false;
   let potential = 0;
   let leggyShare = 0;
   if (groundDay < NEVER) {
     const hardenDay = frame === null ? groundDay : Math.max(emergenceDay, groundDay - hardeningDays);
     potential = sumBetween(bench, benchGrowth, emergenceDay, hardenDay);
     if (frame !== null) potential += sumBetween(frame, frame.growth(kind), hardenDay, groundDay);
-    leggyShare = leggyShareBetween(bench, emergenceDay, Math.min(readyDay, hardenDay));
+    if (!guessed) leggyShare = leggyShareBetween(bench, emergenceDay, Math.min(readyDay, hardenDay));
   }
-  const kept = keptInPots(kind, potential / dayCDays);
+  const grownDays = potential / dayCDays;
+  const kept = keptInPots(kind, guessed ? Math.min(grownDays, kind.raisingDays) : grownDays);
+  const sturdyYieldShare = 1 - kind.leggyLossShare * leggyShare;
   const sizeSum = kept.sizeDays * dayCDays;
   const checkDays = kind.plantingCheckDays * plantingPaceShare * (1 + leggyShare) + kept.restartDays;
   const bedZeroDay = dayOfSum(bed, growth, groundDay, checkDays * dayCDays);
@@ -113,7 +119,8 @@ export function raise(member: Member, plan: SowingPlan, referenceCDays: number, 
     growth,
     kept,
     leggyShare,
-    raisedYieldShare: kept.yieldShare * (1 - kind.leggyLossShare * leggyShare),
+    sturdyYieldShare,
+    raisedYieldShare: kept.yieldShare * sturdyYieldShare,
     growthAt: (day) => {
       if (day > groundDay)
         return sizeSum + (bedZeroDay >= NEVER ? 0 : sumBetween(bed, growth, bedZeroDay, day));

@@ -142,6 +142,9 @@ function seedRisks(
   return risks;
 }
 
+/** Share of the crop lost in pots or on a dim sill from which it is said. */
+const worthSaying = 0.05;
+
 function risksOf(
   problem: PlanningProblem,
   sowing: ChosenSowing,
@@ -154,8 +157,11 @@ function risksOf(
   if (shares.bolted.p50 >= 0.05 && plan.kind.bolting?.effect !== 'ends')
     risks.push({ code: 'bolting', share: shares.bolted.p50 });
   if (shares.frosted.p90 >= 0.1) risks.push({ code: 'frost', share: shares.frosted.p90 });
-  if (sowing.bench.length > 1 && sowing.bench.at(-1)!.bench === sowing.bench.at(-2)!.bench)
-    risks.push({ code: 'pots-check', share: 0.1 });
+  const checked = 1 - bandOf(sowing.runs.map((run) => run.keptYieldShare)).p50;
+  const waits = sowing.bench.length > 1 && sowing.bench.at(-1)!.bench === sowing.bench.at(-2)!.bench;
+  if (waits || checked >= worthSaying) risks.push({ code: 'pots-check', share: checked });
+  const leggy = 1 - bandOf(sowing.runs.map((run) => run.sturdyYieldShare)).p50;
+  if (leggy >= worthSaying) risks.push({ code: 'leggy', share: leggy });
   const from = Math.min(...sowing.runs.map((r) => r.groundDay));
   const to = plan.clearDay ?? from + 120;
   for (const hazard of hazardsOf(plan.kind.crop)) {

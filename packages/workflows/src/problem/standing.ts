@@ -149,6 +149,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       clearDay: null,
       plantsCount: stationsOf(standing, kind),
       counted: true,
+      startDayGuessed: standing.sown === null,
       plantedDay: kind.perennial && begunAt !== null ? middleOf(begunAt) : null,
       protection: input.protection,
       keepsSeed: garden.savesSeedOf.includes(kind.id),

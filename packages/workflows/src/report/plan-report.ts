@@ -66,7 +66,7 @@ export interface ReportSowing {
   /** What stands there before and must be cleared, if anything: sowing ids. */
   readonly follows: readonly string[];
   readonly shares: { readonly bolted: Band; readonly frosted: Band; readonly lost: Band };
-  /** Codes of what to mind, most important first ('slugs-young', 'frost', 'bolting', 'pots-check' …). */
+  /** Codes of what to mind, most important first ('slugs-young', 'frost', 'bolting', 'pots-check', 'leggy' …). */
   readonly risks: readonly { readonly code: string; readonly share: number }[];
   readonly kit: readonly {
     readonly kit: string;
