@@ -2245,7 +2245,7 @@ rowsBySubject: {
 ["harvest.bulb.store.dry.cure-days","18","14","21","days","allotment-guide-1945","dry 2-3 weeks till the neck is tight","judged","maritime 50-56 N","Middle of two to three weeks."],
 ["harvest.bulb.gate-juvenile-days","15","5","30","days","lancaster-1996","at least 600 C d before bulbing","judged","sets","a set brings part of the growth that a seedling needs; counts for late plantings"],
 ["bolting.size-power","0.2","0","0.5","share","brewster-2008","larger plants and larger sets bolt more","judged","","stems over 9 mm are vernalised faster than those over 6 mm; size of the effect by judgement"],
-["bolting.before-bulbing-days","18","8","30","days","brewster-2008","stalk visible about 10 weeks after initiation","judged","","a stalk begun too shortly before long warm days is overtaken by the bulb and never rises; brings cover above open ground, as growers see"],
+["bolting.before-bulbing-days","14","8","30","days","brewster-2008","stalk visible about 10 weeks after initiation","judged","","a stalk begun too shortly before long warm days is overtaken by the bulb and never rises; 14 is the least that keeps red autumn sets under cover above those in the open, as growers see; more leaves spring sets of February without bolters"],
 ["bolting.set-days-per-mm","1","0.4","1.8","days-per-mm","heath-1943","large sets bolt more","judged","","choose sets below 20 to 22 mm to limit bolting; size of the effect by judgement"],
 ["rooting","shallow","","","text","fao-56","table 22, onion 0.3-0.6 m","handbook","",""],
 ],
@@ -4455,7 +4455,7 @@ rowsBySubject: {
 "kind:onion-spring-set": [
 ["crop","onion","","","text","","","practice","",""],
 ["name","maincrop onion from spring sets","","","text","","","practice","",""],
-["bolting.juvenile-days","12","8","20","days","heath-1943","large sets bolt more","judged","maritime 50-56 N","Sets under 20-22 mm bolt little; counted from planting. Growers recall about 1 % from late March and 5 % from February plantings; since the days before bulbing are kept the engine gives none from late March and up to 1 % from February."],
+["bolting.juvenile-days","12","8","20","days","heath-1943","large sets bolt more","judged","maritime 50-56 N","Sets under 20-22 mm bolt little; counted from planting. Growers recall about 1 % from late March and 5 % from February plantings; the engine gives none from late March and up to 3 % from the beginning of February."],
 ["bolting.juvenile-spread-share","0.35","0.2","0.45","share","","","judged","maritime 50-56 N","Sets of one net differ in size."],
 ["bolting.cold-tenth-c-days","200","150","300","c-days","","grower article, pseudostem over 6 mm 60-70 d at 2-5 C, hardy types 100-130 d","judged","","Spring sets are less resistant than overwintering ones."],
 ["bolting.cold-nine-tenths-c-days","500","400","700","c-days","","grower article, pseudostem over 6 mm 60-70 d at 2-5 C, hardy types 100-130 d","judged","","100 days at 5 C."],
