@@ -6,6 +6,7 @@ import { beanAnswers } from '../trade/beans.ts';
 import { carrotStandingAnswers } from '../trade/carrot-standing.ts';
 import { coldPracticeAnswers } from '../trade/cold-practice.ts';
 import { keptInPotsAnswers } from '../trade/kept-in-pots.ts';
+import { legumeNitrogenAnswers } from '../trade/legume-nitrogen.ts';
 import type { TruthRow } from '../truth-row.ts';
 import { boltingAnswers } from './bolting.ts';
 import { coldOfBoltingAnswers } from './cold-of-bolting.ts';
@@ -36,6 +37,7 @@ export function factAnswers(): readonly Answer[] {
     ...coldPracticeAnswers(),
     ...keptInPotsAnswers(),
     ...beanAnswers(),
+    ...legumeNitrogenAnswers(),
   ];
   return given;
 }

@@ -20,6 +20,7 @@ export const forecastSchema = z.object({
   firstHarvest: dayBand,
   lastHarvest: dayBand,
   harvests: z.record(z.string(), z.object({ first: dayBand, last: dayBand, servings: band })),
+  nitrogenLeft: z.object({ atFirstFlowerGPerM2: z.number(), atItsEndGPerM2: band }).nullable(),
   boltedShare: band,
   frostedShare: band,
   lostShare: band,

@@ -16,6 +16,14 @@ export function dayBandText(band: DayBand): string {
   return `${dateWords.days(dayOf(band.p10), dayOf(band.p90))}, middle ${dateWords.dayInFull(middle)}`;
 }
 
+const nitrogenRows = (left: ForecastReport['nitrogenLeft']): [string, string][] =>
+  left === null
+    ? []
+    : [
+        ['nitrogen left, g/m²', `${bandText(left.atItsEndGPerM2)} with tops and roots left`],
+        ['  if cut at first flower', amountText(left.atFirstFlowerGPerM2)],
+      ];
+
 const shareText = (band: Band): string =>
   `${percentText(band.p50)} (${percentText(band.p10)} – ${percentText(band.p90)})`;
 const bandText = (band: Band): string =>
@@ -54,6 +62,7 @@ export function forecastText(report: ForecastReport): string[] {
     ['lost to frost', shareText(report.frostedShare)],
     ['lost otherwise', shareText(report.lostShare)],
     ['servings a plant', bandText(report.servingsPerPlant)],
+    ...nitrogenRows(report.nitrogenLeft),
   ];
   const width = Math.max(...rows.map(([name]) => name.length));
   return [

@@ -84,6 +84,8 @@ export function assembleKind(
     rootboundLossPerDayShare: read.number('rootbound-loss-per-day-share'),
     buttoningLossPerDayShare: read.number('buttoning-loss-per-day-share'),
     leggyLossShare: read.number('leggy-loss-share'),
+    nitrogenAtFlowerGPerM2: read.number('nitrogen-at-flower-g-per-m2'),
+    nitrogenAfterHarvestGPerM2: read.number('nitrogen-after-harvest-g-per-m2'),
     floweringDays: read.number('flowering-days'),
     plantingCheckDays: read.number('planting-check-days'),
     raisingLossShare: read.number('raising-loss-share'),

@@ -240,6 +240,9 @@ export interface CropType {
   /** Share of the yield still had from plants cut down by frost, as they shoot again. */
   readonly frostRegrowthShare: number;
   readonly rooting: Rooting;
+  /** Nitrogen that a legume gives the ground, cut at its first flower and after its last picking; 0: no legume. */
+  readonly nitrogenAtFlowerGPerM2: number;
+  readonly nitrogenAfterHarvestGPerM2: number;
   /** Share of plants (or yield) lost in an open windy place: broken, rocked, torn. */
   readonly windLossShare: number;
   /** Bulbing goes faster in bigger plants: days behind the gate × (planting-size sum ÷ size at the gate) to this power. */

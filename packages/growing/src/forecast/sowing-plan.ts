@@ -98,5 +98,7 @@ export interface SowingRun {
   readonly boltedShare: number;
   readonly frostedShare: number;
   readonly lostShare: number;
+  /** Nitrogen that the ground has from it when it is cleared, tops and roots left there; 0 for all but legumes. */
+  readonly nitrogenLeftGPerM2: number;
   readonly lots: readonly Lot[];
 }

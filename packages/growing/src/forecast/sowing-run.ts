@@ -8,6 +8,7 @@ import { establishedShare } from '../growth/establishing.ts';
 import type { Growing } from '../growth/growing.ts';
 import { firstHarvestDay, midwinterBefore } from '../growth/harvest-days.ts';
 import { hazardsOf } from '../growth/hazards-of-crop.ts';
+import { nitrogenLeftGPerM2 } from '../growth/nitrogen.ts';
 import { partSoundShare } from '../growth/part-frost.ts';
 import { dayOfSum, NEVER } from '../growth/place-clock.ts';
 import { type Raised, raise } from '../growth/raising.ts';
@@ -270,6 +271,7 @@ export function runSowing(
   const clearDay = naturalClearDay(plan, gathered, end, raised);
   const cutShort = gathered.harvests.some((h) => h.reason === 'ran-to-seed' || h.lastDay === end.day);
   if (kind.bolting?.effect === 'ends' && end.reason === 'ran-to-seed' && cutShort) gathered.boltedShare = 1;
+  const frostSurvival = raised.groundDay >= NEVER ? 1 : survival.frost(clearDay);
   return {
     startDay: raised.startDay,
     emergenceDay: raised.emergenceDay,
@@ -280,8 +282,10 @@ export function runSowing(
     clearDay,
     harvests: gathered.harvests,
     boltedShare: gathered.boltedShare,
-    frostedShare: raised.groundDay >= NEVER ? 0 : 1 - survival.frost(clearDay),
+    frostedShare: 1 - frostSurvival,
     lostShare: 1 - survival.hazards(clearDay) * (1 - kind.growingLossShare) * (1 - windLoss),
+    nitrogenLeftGPerM2:
+      nitrogenLeftGPerM2(growing, clearDay) * standShare(raised.germinatingShare) * frostSurvival,
     lots: gathered.lots,
   };
 }

@@ -17,6 +17,7 @@ export * from './hazards-of-crop.ts';
 export * from './kept-in-pots.ts';
 export * from './legginess.ts';
 export * from './light-limited-heat.ts';
+export * from './nitrogen.ts';
 export * from './part-frost.ts';
 export * from './place-clock.ts';
 export * from './raising.ts';

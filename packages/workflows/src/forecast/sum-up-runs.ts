@@ -15,6 +15,7 @@ export type SummedRuns = Pick<
   | 'boltedShare'
   | 'frostedShare'
   | 'lostShare'
+  | 'nitrogenLeft'
   | 'servingsPerPlant'
   | 'weeks'
 >;
@@ -86,6 +87,13 @@ export function sumUpRuns(
       never,
     ),
     germinatingShare: share((run) => run.germinatingShare),
+    nitrogenLeft:
+      kind.nitrogenAtFlowerGPerM2 === 0
+        ? null
+        : {
+            atFirstFlowerGPerM2: kind.nitrogenAtFlowerGPerM2,
+            atItsEndGPerM2: share((run) => run.nitrogenLeftGPerM2),
+          },
     plantingOut: raised
       ? dayBandOf(
           runs.map((run) => run.groundDay),

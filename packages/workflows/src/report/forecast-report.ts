@@ -26,6 +26,8 @@ export interface ForecastReport {
   readonly boltedShare: Band;
   readonly frostedShare: Band;
   readonly lostShare: Band;
+  /** What a legume gives the ground, g of nitrogen a m²: cut at its first flower, and at its own end; null for all else. */
+  readonly nitrogenLeft: { readonly atFirstFlowerGPerM2: number; readonly atItsEndGPerM2: Band } | null;
   readonly servingsPerPlant: Band;
   readonly weeks: readonly {
     readonly weekOf: string;
