@@ -1600,6 +1600,8 @@ rowsBySubject: {
 ["tub-litres-per-plant","6","4","10","l","","","judged","","root room by the size of the plant"],
 ["cautions","favism","","","text","","","memory","","People with G6PD deficiency must avoid broad and field beans and their tops."],
 ["flowering-days","53","44","62","days","faba-sowing-dates-1994","43 to 73 days from emergence in mild winters","judged","maritime 50-56 N","first pick at 79 reference days less five weeks of May from open flower to pods, 26 of them"],
+["nitrogen-at-flower-g-per-m2","9","6","12","g-per-m2","","","judged","garden soil","as field bean"],
+["nitrogen-after-harvest-g-per-m2","3","2","5","g-per-m2","","","judged","garden soil","harvested green, most goes with the pods: 20-50 kg a hectare stays; from memory"],
 ["rooting","middle","","","text","fao-56","table 22, faba bean 0.5-0.7 m","handbook","",""],
 ],
 "crop:brussels-sprout": [
@@ -1940,6 +1942,8 @@ rowsBySubject: {
 ["frost-hardened-c","-11","-14","-9","c","frost-damage-review","winter field bean -7 to -10","judged","","Damage is not death: it shoots again from the base."],
 ["cautions","favism","","","text","","","memory","","People with G6PD deficiency must avoid broad and field beans and their tops."],
 ["flowering-days","53","44","62","days","faba-sowing-dates-1994","43 to 73 days from emergence in mild winters","judged","maritime 50-56 N","first pick at 79 reference days less five weeks of May from open flower to pods, 26 of them"],
+["nitrogen-at-flower-g-per-m2","9","6","12","g-per-m2","","","judged","garden soil","60-120 kg N a hectare where field beans are dug in, from memory"],
+["nitrogen-after-harvest-g-per-m2","3","2","5","g-per-m2","","","judged","garden soil","after pulses the next crop is given 30 kg a hectare less, after green-picked beans 20-50; from memory"],
 ["rooting","middle","","","text","fao-56","table 22, faba bean 0.5-0.7 m","handbook","",""],
 ],
 "crop:french-bean": [
@@ -1969,6 +1973,9 @@ rowsBySubject: {
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
 ["tub-litres-per-plant","8","5","12","l","","","judged","","root room by the size of the plant"],
 ["cautions","raw-beans","","","text","osu-bean-lectin","after the FDA Bad Bug Book","handbook","","Raw kidney beans hold 20000-70000 units of lectin and boiled ones 200-400; green pods are boiled too (from memory)."],
+["nitrogen-at-flower-g-per-m2","2","0","4","g-per-m2","","","judged","garden soil","fixes little: 0-60 kg N a hectare in all, and is fed; from memory"],
+["nitrogen-after-harvest-g-per-m2","1","0","2","g-per-m2","","","judged","garden soil","fixes little; half goes with the pods"],
+["flowering-days","36","28","40","days","","","judged","maritime 50-56 N","first pick at 52 reference days less two to three weeks from open flower to pods, 16 of them"],
 ["rooting","middle","","","text","fao-56","table 22, green bean 0.5-0.7 m","handbook","",""],
 ],
 "crop:garlic": [
@@ -2350,6 +2357,9 @@ rowsBySubject: {
 ["growth-optimum-c","20","18","28","c","","","judged","","Published optima reach 28 C for leaves; pods suffer above 25 C; 20 C keeps cool crops on one clock."],
 ["frost-soft-c","-3","","","c","frost-damage-review","spring pea -2 to -4","handbook","",""],
 ["tub-litres-per-plant","2","1.5","4","l","","","judged","","root room by the size of the plant"],
+["nitrogen-at-flower-g-per-m2","6","4","9","g-per-m2","","","judged","garden soil","smaller plants than field beans"],
+["nitrogen-after-harvest-g-per-m2","3","2","4","g-per-m2","","","judged","garden soil","harvested green, most goes with the pods: 20-50 kg a hectare stays; from memory"],
+["flowering-days","41","35","44","days","","","judged","maritime 50-56 N","first pick at 60 reference days less three weeks from open flower to pods, 19 of them"],
 ["rooting","deep","","","text","fao-56","table 22, pea 0.6-1.0 m","handbook","",""],
 ],
 "crop:pepper": [
@@ -2507,6 +2517,9 @@ rowsBySubject: {
 ["frost-hardened-c","-1","","","c","frost-damage-review","French bean 0 to -2","handbook","","Does not harden."],
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
 ["cautions","raw-beans","","","text","osu-bean-lectin","after the FDA Bad Bug Book","handbook","","Raw runner beans hold lectin like kidney beans; green pods are boiled too (from memory)."],
+["nitrogen-at-flower-g-per-m2","4","2","7","g-per-m2","","","judged","garden soil","between French bean and field bean"],
+["nitrogen-after-harvest-g-per-m2","2","1","4","g-per-m2","","","judged","garden soil","between French bean and field bean"],
+["flowering-days","42","34","48","days","","","judged","maritime 50-56 N","first pick at 60 reference days less two to three weeks from open flower to pods, 18 of them"],
 ],
 "crop:shallot": [
 ["stock-from-day-of-year","305","275","335","day-of-year","","","practice","UK and Ireland",""],
@@ -4648,6 +4661,7 @@ rowsBySubject: {
 ["harvest.pods.ends-plant","no","","","text","","","practice","",""],
 ["harvest.pods.store.freezer.life-weeks","45","39","52","weeks","home-freezing-guide","9-12 months at -18 C","judged","maritime 50-56 N","Blanched one and a half minutes."],
 ["harvest.pods.store.freezer.loss-per-week-share","0.001","0","0.003","share","","","judged","maritime 50-56 N","Small in a good freezer."],
+["flowering-days","50","43","55","days","","","judged","maritime 50-56 N","first pick at 71 reference days less three weeks from open flower to pods, 21 of them"],
 ],
 "kind:pepper-sweet": [
 ["crop","pepper","","","text","","","practice","",""],
@@ -5392,6 +5406,8 @@ parameters: {
 "buttoning-loss-per-day-share": {"unit":"share","low":0,"high":0.2,"required":true,"model":"kept-in-pots"},
 "leggy-loss-share": {"unit":"share","low":0,"high":0.9,"required":true,"model":"legginess"},
 "flowering-days": {"unit":"days","low":0,"high":200,"whenMissing":"0","model":"flowering"},
+"nitrogen-at-flower-g-per-m2": {"unit":"g-per-m2","low":0,"high":25,"whenMissing":"0","model":"nitrogen"},
+"nitrogen-after-harvest-g-per-m2": {"unit":"g-per-m2","low":0,"high":25,"whenMissing":"0","model":"nitrogen"},
 "planting-check-days": {"unit":"days","low":0,"high":30,"required":true,"model":"raising"},
 "raising-loss-share": {"unit":"share","low":0,"high":0.5,"required":true,"model":"raising"},
 "growing-loss-share": {"unit":"share","low":0,"high":0.5,"required":true,"model":"raising"},
