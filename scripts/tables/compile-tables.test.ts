@@ -38,6 +38,7 @@ const wholeKind = [
   'kind:cress,growth-optimum-c,20,,,c,,,memory,,',
   'kind:cress,frost-soft-c,-2,,,c,,,memory,,',
   'kind:cress,frost-hardened-c,-4,,,c,,,memory,,',
+  'kind:cress,rooting,shallow,,,text,,,practice,,',
   'kind:cress,harvests,leaves,,,text,,,practice,,',
   'kind:cress,harvest.leaves.role,salad-leaves,,,text,,,practice,,',
   'kind:cress,harvest.leaves.habit,once,,,text,,,practice,,',
