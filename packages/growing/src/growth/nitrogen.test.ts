@@ -34,6 +34,7 @@ test('by the handbooks green-picked beans and peas leave 2 to 5 g, field beans d
   const dugIn = nitrogenLeftGPerM2(green, green.kind.floweringDays);
   expect(dugIn).toBeGreaterThanOrEqual(6);
   expect(dugIn).toBeLessThanOrEqual(12);
+  expect(nitrogenLeftGPerM2(green, green.kind.floweringDays + 30)).toBe(dugIn);
 });
 
 test('every legume leaves some, more at its flower than after its harvest, and no other crop does', () => {
