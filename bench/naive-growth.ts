@@ -8,19 +8,21 @@ import {
   effectiveDayDegrees,
   emergenceOfDay,
   type Harvest,
+  keptInPots,
+  leggyShare,
   type Member,
   NEVER,
   type PlaceClock,
   referenceDayCDays,
   type SowingPlan,
   sineDayDegreesC,
+  stretchingCDays,
   waterShareOf,
 } from '../packages/growing/src/index.ts';
 
 const hardeningDays = 10;
 const longestEmergenceDays = 90;
-const heldGrowthShare = 0.5;
-const heldSizeLimit = 1.6;
+const plantingPaceShare = 0.7;
 
 /** Harvests that the comparison counts: those that begin by growth alone. */
 export const countedHarvests = (kind: CropType): Harvest[] =>
@@ -86,21 +88,28 @@ export function naiveFirstDays(member: Pick<Member, 'clockOf' | 'paceOf'>, plan:
     const frameStage = stages.find((s) => s.stage === 'frame');
     const bench = member.clockOf(benchStage.exposure);
     const benchGrowth = (i: number): number => growthOn(bench, kind, i);
-    const raising = sumOf(kind.raisingDays);
-    const planted = firstWorkable(bed, stepUntil(bench, emerged, raising, benchGrowth));
+    const ready = stepUntil(bench, emerged, sumOf(kind.raisingDays), benchGrowth);
+    const planted = firstWorkable(bed, ready);
     if (planted >= NEVER) return countedHarvests(kind).map(() => NEVER);
     const harden = frameStage === undefined ? planted : Math.max(emerged, planted - hardeningDays);
-    let size = stepSum(bench, emerged, harden, benchGrowth);
+    let grown = stepSum(bench, emerged, harden, benchGrowth);
     if (frameStage !== undefined) {
       const frame = member.clockOf(frameStage.exposure);
-      size += stepSum(frame, harden, planted, (i) => growthOn(frame, kind, i));
+      grown += stepSum(frame, harden, planted, (i) => growthOn(frame, kind, i));
     }
-    if (size > raising)
-      size = Math.min(raising * heldSizeLimit, raising + (size - raising) * heldGrowthShare);
+    const benched = bench.weather;
+    const lit = Math.min(ready, harden);
+    const light = stepSum(bench, emerged, lit, (i) => benched.radiation7MJPerM2Day[i]!);
+    const warmth = stepSum(bench, emerged, lit, (i) => stretchingCDays(benched.tminC[i]!, benched.tmaxC[i]!));
+    const kept = keptInPots(kind, grown / sumOf(1));
+    const size = sumOf(kept.sizeDays);
+    const checkDays =
+      kind.plantingCheckDays * plantingPaceShare * (1 + leggyShare(light, warmth)) + kept.restartDays;
+    const rooted = stepUntil(bed, planted, sumOf(checkDays), bedGrowth);
     reach = (sum) =>
       sum <= size
         ? Math.min(planted, stepUntil(bench, emerged, sum, benchGrowth))
-        : stepUntil(bed, planted + kind.plantingCheckDays, sum - size, bedGrowth);
+        : stepUntil(bed, rooted, sum - size, bedGrowth);
   }
   const days = new Map<string, number>();
   return countedHarvests(kind).map((harvest) => {
