@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { figureNames, figureOf, readFigures } from './figures.ts';
-import { gapProblems, parseKnownGaps, readKnownGaps } from './known-gaps.ts';
+import { gapProblems, parseKnownGaps, readKnownGaps, targetProblems } from './known-gaps.ts';
 import { truthRowsOf } from './report-rows.ts';
 import { splitOf } from './split.ts';
 import { isMet, type TruthRow, truthRowId } from './truth-row.ts';
@@ -26,6 +26,16 @@ describe('the engine against the outside world, on the rows that a fit may see',
 describe('known gaps', () => {
   it('are exactly the rows that fail', () => {
     expect(gapProblems(rows, gaps)).toEqual([]);
+  });
+
+  it('hold a missed target to account as they do a row', () => {
+    const [line] = parseKnownGaps('target: all fed | half | too little light | 2026-11-25\n');
+    const target = { what: 'all fed', asked: '90 %', got: '50 %', reached: false };
+    expect(targetProblems([target], [line!])).toEqual([]);
+    expect(targetProblems([target], [])).toHaveLength(1);
+    expect(targetProblems([{ ...target, reached: true }], [line!])).toHaveLength(1);
+    expect(targetProblems([], [line!])).toHaveLength(1);
+    expect(gapProblems([], [line!])).toEqual([]);
   });
 
   const row: TruthRow = {

@@ -1,5 +1,6 @@
 /** known-gaps.txt: what the engine is known to get wrong, one line each. */
 import { readFileSync } from 'node:fs';
+import type { Target } from './targets.ts';
 import { isMet, type TruthRow, truthRowId } from './truth-row.ts';
 
 export interface KnownGap {
@@ -26,8 +27,31 @@ export function parseKnownGaps(text: string): readonly KnownGap[] {
 export const readKnownGaps = (): readonly KnownGap[] =>
   parseKnownGaps(readFileSync(new URL('../known-gaps.txt', import.meta.url), 'utf8'));
 
+/** How a missed target is named in known-gaps.txt: held-out rows are never named one by one. */
+export const targetGapId = (what: string): string => `target: ${what}`;
+
+/** Sentences for every target that is missed unlisted, and every line about one that is reached or unknown. */
+export function targetProblems(
+  targets: readonly Pick<Target, 'what' | 'got' | 'asked' | 'reached'>[],
+  gaps: readonly KnownGap[],
+): string[] {
+  const lines = new Set(gaps.map((gap) => gap.id).filter(isTargetGap));
+  const missed = new Set(targets.filter((t) => !t.reached).map((t) => targetGapId(t.what)));
+  return [
+    ...targets
+      .filter((t) => !t.reached && !lines.has(targetGapId(t.what)))
+      .map((t) => `${targetGapId(t.what)} is missed (${t.got} for ${t.asked}) and is not in known-gaps.txt`),
+    ...[...lines]
+      .filter((id) => !missed.has(id))
+      .map((id) => `${id} is no missed target: take its line out of known-gaps.txt`),
+  ];
+}
+
+const isTargetGap = (id: string): boolean => id.startsWith('target: ');
+
 /** Sentences for every row that fails unlisted, and every gap that has closed or names no row. */
-export function gapProblems(rows: readonly TruthRow[], gaps: readonly KnownGap[]): string[] {
+export function gapProblems(rows: readonly TruthRow[], allGaps: readonly KnownGap[]): string[] {
+  const gaps = allGaps.filter((gap) => !isTargetGap(gap.id));
   const byId = new Map(rows.map((row) => [truthRowId(row), row]));
   const listed = new Set(gaps.map((gap) => gap.id));
   return [

@@ -5,7 +5,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { answersWithoutFact } from './facts.ts';
 import { groupsOf } from './groups.ts';
 import { factAnswers } from './growth/rows.ts';
-import { gapProblems, readKnownGaps } from './known-gaps.ts';
+import { gapProblems, readKnownGaps, targetProblems } from './known-gaps.ts';
 import { reportPage } from './report-page.ts';
 import { truthRowsOf } from './report-rows.ts';
 import { groupsTable, targetsTable } from './report-tables.ts';
@@ -42,7 +42,7 @@ if (options.includes('--json')) console.log(JSON.stringify({ groups: [...groups.
 else if (options.includes('--summary')) console.log(targetsTable(targetsOf(rows, heldOut)));
 else {
   const gaps = readKnownGaps();
-  problems.push(...gapProblems(rows, gaps));
+  problems.push(...gapProblems(rows, gaps), ...targetProblems(targetsOf(rows, heldOut), gaps));
   const page = reportPage({ rows, heldOut, groups, gaps });
   if (!options.includes('--check')) writeFileSync(pageFile, page);
   else if (readFileSync(pageFile, 'utf8') !== page)
