@@ -47,7 +47,12 @@ const iterationsPerEffort = 1000;
 const leftOutMembers = 6;
 const tablesVersion = '2026-11';
 
-function choose(problem: PlanningProblem, options: PlanOptions, ports: PlanPorts): Promise<ChosenPlan> {
+/** The search for the sowings alone, with the limits that every plan is made with. */
+export function choosePlan(
+  problem: PlanningProblem,
+  options: PlanOptions,
+  ports: PlanPorts,
+): Promise<ChosenPlan> {
   return planSowings(
     problem,
     ports.solver,
@@ -168,7 +173,7 @@ export async function planGarden(
   if (problem.ground.length === 0) return cannot('no-ground');
   if (problem.appetite.roles.length === 0) return cannot('no-appetite');
 
-  const chosen = await choose(problem, options, ports);
+  const chosen = await choosePlan(problem, options, ports);
   ports.progress({ step: 'beds', doneShare: null, bestGapShare: chosen.gapShare });
   const { sowings, unplaced } = chosenSowings(problem, chosen.choices);
   ports.progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });

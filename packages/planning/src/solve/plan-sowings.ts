@@ -48,6 +48,11 @@ export interface ChosenPlan {
   readonly iterations: number;
   readonly stoppedBecause: 'gap' | 'effort' | 'time' | 'stopped' | 'greedy-only';
   readonly reproducible: boolean;
+  /**
+   * Share of the appetite for the garden that the relaxation eats, [role][week], mean over the scenarios by their
+   * weight; 1 where there is no appetite. Left out when nothing was relaxed.
+   */
+  readonly relaxedEatenShare?: readonly Float64Array[];
 }
 
 const mostNodes = 100_000;
