@@ -25,7 +25,18 @@ const withoutStack = (text: string): void => expect(text).not.toMatch(/^\s+at .+
 
 test('every command explains itself with an example', async () => {
   const { shown } = await run('--help');
-  for (const name of ['plan', 'forecast', 'sheet', 'check', 'climate', 'kinds', 'seeds', 'probe', 'truth']) {
+  for (const name of [
+    'plan',
+    'compare',
+    'forecast',
+    'sheet',
+    'check',
+    'climate',
+    'kinds',
+    'seeds',
+    'probe',
+    'truth',
+  ]) {
     expect(shown).toContain(`  ${name} `);
     const help = await run(name, '--help');
     expect(help.code).toBe(0);

@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.ts';
 import { addClimate } from './commands/climate.ts';
+import { addCompare } from './commands/compare.ts';
 import { addForecast } from './commands/forecast.ts';
 import { addKinds } from './commands/kinds.ts';
 import { addPlan } from './commands/plan.ts';
@@ -26,6 +27,7 @@ function programOf(terminal: Terminal, exit: (code: number) => void): Command {
     .exitOverride()
     .addHelpText('after', programHelp.start);
   addPlan(program, terminal);
+  addCompare(program, terminal);
   addForecast(program, terminal);
   addSheet(program, terminal);
   addCheck(program, terminal, exit);

@@ -1,4 +1,5 @@
 export * from './climate-garden.ts';
+export { comparePlans } from './compare/compare-plans.ts';
 export * from './forecast-garden.ts';
 export * from './garden-issues.ts';
 export { nearestName } from './issues/nearest-name.ts';
@@ -6,6 +7,7 @@ export * from './kinds/garden-kinds.ts';
 export * from './plan-garden.ts';
 export * from './ports.ts';
 export type * from './report/forecast-report.ts';
+export type * from './report/plan-comparison.ts';
 export type * from './report/plan-report.ts';
 export * from './seed-list.ts';
 export * from './sheets/index.ts';

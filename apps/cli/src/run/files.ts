@@ -94,6 +94,10 @@ export function checkFileCanBeWritten(path: string): void {
     throw new CliFailure(`${path}: cannot be written: ${problem}. Choose another with --out.`);
 }
 
+/** False too when there is nothing of that name. */
+export const isFolder = (path: string): boolean =>
+  statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
+
 /** Time of the last change, or null when there is no such file. */
 export function changedAtMs(path: string): number | null {
   try {

@@ -2,8 +2,11 @@ import { dirname, join } from 'node:path';
 import type { Garden } from '@twelvemonth/garden';
 import type { PlanReport } from '@twelvemonth/workflows';
 import { CliFailure } from './cli-failure.ts';
-import { changedAtMs, readTextFile } from './files.ts';
+import { changedAtMs, isFolder, readTextFile } from './files.ts';
 import type { Terminal } from './terminal.ts';
+
+/** A plan is named by its file or by the folder that `--out` filled. */
+export const planPathOf = (path: string): string => (isFolder(path) ? join(path, 'plan.json') : path);
 
 /** A plan.json that somebody gives is data from outside: checked before any sheet believes it. */
 export async function readStoredPlan(path: string): Promise<PlanReport> {

@@ -5,6 +5,7 @@ import { CliFailure } from './cli-failure.ts';
 export type WorkflowFunctions = Pick<
   typeof workflows,
   | 'planGarden'
+  | 'comparePlans'
   | 'forecastGarden'
   | 'climateOfGarden'
   | 'seedListOf'

@@ -58,6 +58,7 @@ const roleWeek = z.object({
   bought: z.number(),
   offered: z.number(),
   eaten: band,
+  eatenMean: z.number().optional(),
   fromStock: z.number(),
   stockLeft: z.number(),
   chanceLean: z.number(),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { comparisonSchema } from './comparison-schema.ts';
 import { forecastSchema } from './forecast-schema.ts';
 import { planSchema } from './plan-schema.ts';
 
@@ -9,4 +10,8 @@ const textOf = (schema: z.ZodType, title: string): string =>
 export const schemaTexts = (): Readonly<Record<string, string>> => ({
   'plan.schema.json': textOf(planSchema, 'What twelvemonth plan --json writes, schemaVersion 1'),
   'forecast.schema.json': textOf(forecastSchema, 'What twelvemonth forecast --json writes, schemaVersion 1'),
+  'comparison.schema.json': textOf(
+    comparisonSchema,
+    'What twelvemonth compare --json writes, schemaVersion 1',
+  ),
 });

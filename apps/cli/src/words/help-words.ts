@@ -20,6 +20,13 @@ export const commandHelp = {
       `  $ twelvemonth plan examples/marram-end.jsonc --from 2026-08-20 --out winter\n  writes winter/plan.json, the month sheets, dark-months.html, fridge.html, seeds.csv, jobs.ics and year.svg.\n\nCtrl-C once: stop and show the best plan so far. Twice: give up.`,
     ),
   },
+  compare: {
+    about:
+      'two plans side by side: what was added, moved and dropped, and what that gains and loses at table',
+    example: example(
+      '  $ twelvemonth compare summer/plan.json autumn/plan.json\n  $ twelvemonth compare summer autumn --json\n\nPlans are the plan.json that "plan --out" writes, or folders that hold one.',
+    ),
+  },
   forecast: {
     about: 'what one sowing would give, and how sure that is',
     example: example(
@@ -103,6 +110,7 @@ export const probeHelp = {
 } as const;
 
 export const fileArgument = 'the garden file (JSON with comments)';
+export const planArgument = 'a plan.json, or a folder that holds one';
 export const kindArgument = 'a kind, as "twelvemonth kinds" lists it';
 export const routes = ['direct', 'planted', 'module', 'warm', 'tray'] as const;
 

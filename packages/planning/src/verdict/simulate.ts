@@ -45,6 +45,7 @@ export interface RoleWeekView {
   readonly bought: number;
   readonly offered: number;
   readonly eaten: Band;
+  readonly eatenMean: number;
   readonly fromStock: number;
   readonly stockLeft: number;
   readonly chanceLean: number;
@@ -67,6 +68,7 @@ export function roleWeekView(
     bought,
     offered: mean(eaten.map((e) => e.offered[role]![week]!)),
     eaten: bandOf(had),
+    eatenMean: mean(had),
     fromStock: mean(eaten.map((e) => e.fromStock[role]![week]!)),
     stockLeft: mean(eaten.map((e) => e.stockLeft[role]![week]!)),
     chanceLean: mean(had.map((v) => (isLean(appetite, role, week, v) ? 1 : 0))),

@@ -97,6 +97,8 @@ export interface ReportRoleWeek {
   /** Mean servings that came ready this week. */
   readonly offered: number;
   readonly eaten: Band;
+  /** Mean over members, which may be added up over weeks; plans of before 2026-12 lack it. */
+  readonly eatenMean?: number | undefined;
   readonly fromStock: number;
   readonly stockLeft: number;
   readonly chanceLean: number;
