@@ -8,6 +8,7 @@ import type {
   Lot,
   RaisingStage,
   RoleRow,
+  RouteId,
   SowingPlan,
   StoreId,
 } from '@twelvemonth/growing';
@@ -94,6 +95,30 @@ export interface PlanningProblem {
   readonly limits: readonly PlantLimit[];
   readonly minutesPerWeek: number | null;
   readonly seed: number;
+  /** What people have been told so far; null: this is their first plan. */
+  readonly lastPlan: LastPlan | null;
+}
+
+/** A sowing of the last plan that is still to be begun. */
+export interface LastSowing {
+  readonly id: string;
+  readonly kind: string;
+  readonly route: RouteId;
+  readonly startDay: Day;
+  /** Week in which it takes its ground, and for how long it waits in pots until then. */
+  readonly groundFromWeek: Week;
+  readonly heldWeeks: number;
+  readonly clearDay: Day;
+  readonly ground: number;
+  readonly stripsCount: number;
+  readonly place: string;
+  readonly placeNumber: number | null;
+}
+
+export interface LastPlan {
+  readonly sowings: readonly LastSowing[];
+  /** When crops that stand were to be cleared, by their id. */
+  readonly clearDays: ReadonlyMap<string, Day>;
 }
 
 /** Bench space a candidate takes, m² a batch. */
@@ -117,6 +142,8 @@ export interface Candidate {
   readonly mostBatches: number;
   /** Standing crops: exactly one candidate of a group is taken, once. */
   readonly group: string | null;
+  /** It is a sowing of the last plan, unmoved: that one's id, and by how much its price is lowered. */
+  readonly stays?: { readonly id: string; readonly bonus: number };
   /** Lots of one batch in each scenario. */
   readonly lots: readonly (readonly Lot[])[];
 }

@@ -66,7 +66,11 @@ function servingsWithin(
   return sum;
 }
 
-function probeOf(problem: PlanningProblem, scenarios: readonly Scenario[], plan: SowingPlan): Probe | null {
+export function probeOf(
+  problem: PlanningProblem,
+  scenarios: readonly Scenario[],
+  plan: SowingPlan,
+): Probe | null {
   const runs = scenarios.map(({ member }) => runSowing(problem.context, member, plan, problem.stores));
   const servings = servingsWithin(problem, runs, scenarios);
   if (servings <= 0) return null;
@@ -155,7 +159,7 @@ function clearOptions(probe: Probe): Day[] {
   return length > longCropDays && earlier > probe.begunDay + 21 ? [natural, earlier] : [natural];
 }
 
-function candidateOf(
+export function candidateOf(
   problem: PlanningProblem,
   scenarios: readonly Scenario[],
   ground: GroundClass,

@@ -54,7 +54,8 @@ export function gainOf(
 
 export function costOf(candidate: Candidate): number {
   const weeks = candidate.groundToWeek - candidate.groundFromWeek;
-  return (candidate.minutes / 60) * hourPrice + candidate.stripsPerBatch * weeks * stripWeekPrice;
+  const price = (candidate.minutes / 60) * hourPrice + candidate.stripsPerBatch * weeks * stripWeekPrice;
+  return price - (candidate.stays?.bonus ?? 0);
 }
 
 /** Share of the scarce things that a batch takes: strip-weeks of its class and bench-weeks. */

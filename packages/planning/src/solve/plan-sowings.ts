@@ -6,6 +6,7 @@
  * Gap = (best − bound) / (cost of sowing nothing − bound), the bound from the program over all candidates.
  */
 import { invariant } from '@twelvemonth/basis';
+import { withLastPlan } from '../candidates/last-plan-candidates.ts';
 import { makeCandidates } from '../candidates/make-candidates.ts';
 import { probePlans } from '../candidates/probe-plans.ts';
 import { standingOptions } from '../candidates/standing-options.ts';
@@ -16,7 +17,8 @@ import type { SolverPort } from '../solver-port.ts';
 import { simulate } from '../verdict/simulate.ts';
 import { simulatedCost } from '../verdict/simulated-cost.ts';
 import { choicesOfPoint, type PricedPlan, pricePlan } from './evaluate.ts';
-import { costOf, greedyPlan } from './greedy.ts';
+import { costOf } from './greedy.ts';
+import { movingCost, startPlan } from './last-plan.ts';
 import { roundRelaxation } from './round-relaxation.ts';
 import { jobPrice, tidy } from './tidy.ts';
 
@@ -68,11 +70,15 @@ export async function planSowings(
   const scenarios = chooseScenarios(problem, probePlans(problem), limits.scenarioCount);
   const candidates = [
     ...standingOptions(problem, scenarios),
-    ...makeCandidates(problem, scenarios, (share) => steps.progress('candidates', share, null)),
+    ...withLastPlan(
+      problem,
+      scenarios,
+      makeCandidates(problem, scenarios, (share) => steps.progress('candidates', share, null)),
+    ),
   ];
   steps.progress('greedy', null, null);
   const latest = (options: readonly Candidate[]): Candidate => options[options.length - 1]!;
-  const first = greedyPlan(problem, scenarios, candidates, latest, steps.stopRequested);
+  const first = startPlan(problem, scenarios, candidates, latest, steps.stopRequested);
   const base = { candidates, scenarios };
   if (solver === null || steps.stopRequested()) {
     const stoppedBecause = solver === null ? ('greedy-only' as const) : ('stopped' as const);
@@ -197,7 +203,7 @@ function livedCost(problem: PlanningProblem, choices: readonly Choice[]): number
   const lived = simulate({ context, plans, stock, appetite, roles, stores }).map((member) => member.eaten);
   const work = choices.reduce((sum, { candidate, batches }) => sum + costOf(candidate) * batches, 0);
   const jobs = choices.filter(({ candidate }) => candidate.group === null).length;
-  return simulatedCost(problem, lived) + work + jobs * jobPrice;
+  return simulatedCost(problem, lived) + work + jobs * jobPrice + movingCost(problem, choices);
 }
 
 /**

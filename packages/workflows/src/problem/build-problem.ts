@@ -118,5 +118,6 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     limits: limitsOf(garden, size.weeks),
     minutesPerWeek: garden.hoursPerWeek === null ? null : garden.hoursPerWeek * 60,
     seed: size.seed,
+    lastPlan: null,
   };
 }
