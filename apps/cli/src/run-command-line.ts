@@ -9,6 +9,7 @@ import { addProbe } from './commands/probe.ts';
 import { addSeeds } from './commands/seeds.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addTruth } from './commands/truth.ts';
+import { addWhatIf } from './commands/what-if.ts';
 import { CliFailure } from './run/cli-failure.ts';
 import type { Terminal } from './run/terminal.ts';
 import { brokenText, programHelp } from './words/help-words.ts';
@@ -28,6 +29,7 @@ function programOf(terminal: Terminal, exit: (code: number) => void): Command {
     .addHelpText('after', programHelp.start);
   addPlan(program, terminal);
   addCompare(program, terminal);
+  addWhatIf(program, terminal);
   addForecast(program, terminal);
   addSheet(program, terminal);
   addCheck(program, terminal, exit);

@@ -13,6 +13,7 @@ export type WorkflowFunctions = Pick<
   | 'kindOf'
   | 'kindsOf'
   | 'ownRowsOf'
+  | 'whatIfGarden'
 >;
 
 /** Loaded when needed: help and usage errors do not wait for the engine. */

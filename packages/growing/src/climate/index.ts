@@ -9,6 +9,7 @@ export * from './radiation.ts';
 export * from './rain-model.ts';
 export * from './read-daily-csv.ts';
 export * from './season-day.ts';
+export * from './season-extremes.ts';
 export * from './soil-temperature.ts';
 export * from './standstill.ts';
 export * from './stations.ts';

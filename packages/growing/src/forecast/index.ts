@@ -7,4 +7,5 @@ export * from './servings.ts';
 export * from './sowing-plan.ts';
 export * from './sowing-run.ts';
 export type { RoomG } from './store-room.ts';
+export * from './torn-cover.ts';
 export * from './usual-keeping.ts';
