@@ -28,6 +28,7 @@ test('every command explains itself with an example', async () => {
   for (const name of [
     'plan',
     'compare',
+    'what-if',
     'forecast',
     'sheet',
     'check',
@@ -58,6 +59,8 @@ test.each([
   [['sheet', 'x', '--dark-months', '--format', 'ics']],
   [['sheet', 'x', '--format', 'pdf']],
   [['kinds', 'no-such-kind']],
+  [['what-if', 'x']],
+  [['what-if', 'x', '--weather', 'mild']],
   [['probe']],
   [['probe', 'day-lenght', '--with', '{}']],
   [['probe', 'day-length']],
