@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { addCheck } from './commands/check.ts';
 import { addClimate } from './commands/climate.ts';
 import { addCompare } from './commands/compare.ts';
+import { addExplain } from './commands/explain.ts';
 import { addForecast } from './commands/forecast.ts';
 import { addKinds } from './commands/kinds.ts';
 import { addPlan } from './commands/plan.ts';
@@ -31,6 +32,7 @@ function programOf(terminal: Terminal, exit: (code: number) => void): Command {
   addCompare(program, terminal);
   addWhatIf(program, terminal);
   addForecast(program, terminal);
+  addExplain(program, terminal);
   addSheet(program, terminal);
   addCheck(program, terminal, exit);
   addClimate(program, terminal);

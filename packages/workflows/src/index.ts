@@ -1,3 +1,5 @@
+export * from './argue/explain-sowing.ts';
+export * from './argue/open-plan.ts';
 export * from './climate-garden.ts';
 export { comparePlans } from './compare/compare-plans.ts';
 export * from './forecast-garden.ts';
@@ -6,6 +8,7 @@ export { nearestName } from './issues/nearest-name.ts';
 export * from './kinds/garden-kinds.ts';
 export * from './plan-garden.ts';
 export * from './ports.ts';
+export type * from './report/argue-report.ts';
 export type * from './report/forecast-report.ts';
 export type * from './report/plan-comparison.ts';
 export type * from './report/plan-report.ts';

@@ -14,6 +14,8 @@ export type WorkflowFunctions = Pick<
   | 'kindsOf'
   | 'ownRowsOf'
   | 'whatIfGarden'
+  | 'openPlan'
+  | 'explainSowing'
 >;
 
 /** Loaded when needed: help and usage errors do not wait for the engine. */

@@ -33,6 +33,13 @@ export const commandHelp = {
       '  $ twelvemonth forecast examples/marram-end.jsonc --kind leek --sow 2027-03-20 --count 60',
     ),
   },
+  explain: {
+    about:
+      'why a sowing is in the plan and what a delay does; or what a week brings to the table, and what would mend it',
+    example: example(
+      `  $ twelvemonth explain examples/marram-end.jsonc 12\n  $ twelvemonth explain examples/marram-end.jsonc leek\n  $ twelvemonth explain examples/marram-end.jsonc 2027-02-08 --role salad-leaves\n\nA plan.json given with --plan, or one beside the garden file that is newer than it, is used; otherwise a plan is made first.`,
+    ),
+  },
   sheet: {
     about: "print a sheet: a month's work, the dark months counted back, or this week's fridge page",
     example: example(
@@ -90,6 +97,9 @@ export const optionHelp = {
   format: 'how it is laid out',
   seedFormat: 'how it is laid out',
   plan: 'plan to print from (default: plan.json beside the file if it is newer)',
+  planToArgue: 'plan to argue with (default: plan.json beside the file if it is newer)',
+  todayArgue:
+    'the day to look from: what should have begun before it is too late (default: first day of the plan)',
   outFile: 'write to this file instead of the screen',
   today: 'the day to print for (default: today, or the first day of the plan if today lies outside it)',
 } as const;
@@ -111,6 +121,12 @@ export const probeHelp = {
 
 export const fileArgument = 'the garden file (JSON with comments)';
 export const planArgument = 'a plan.json, or a folder that holds one';
+export const explainWhat =
+  'a sowing by its id, the number on its label or its kind; or a week by one of its days, as 2027-02-08';
+export const noSuchSowingText = (what: string, nearest: string, first: number, last: number): string =>
+  `There is no sowing "${what}" in this plan.${nearest === '' ? '' : ` Was "${nearest}" meant?`} Give an id, a kind, a number on a label (${first} to ${last}), or a day as 2027-02-08 for its week.`;
+export const notInFileText = (id: string): string =>
+  `The plan has ${id}, but the garden file no longer has its kind, its place or what it is raised on. Plan again: twelvemonth plan FILE --out DIR`;
 export const kindArgument = 'a kind, as "twelvemonth kinds" lists it';
 export const routes = ['direct', 'planted', 'module', 'warm', 'tray'] as const;
 

@@ -1,5 +1,5 @@
 /** A plan that was written down, as sowings that can be simulated again: places, weeks, stages and plants from the report. */
-import { type Day, dayFromIso, weekOfDay } from '@twelvemonth/basis';
+import { weekOfDay } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
 import { type RouteId, runSowing, type SowingPlan } from '@twelvemonth/growing';
 import {
@@ -13,13 +13,12 @@ import {
 import { kindOf } from '../kinds/garden-kinds.ts';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
 import type { PlanReport, ReportSowing } from '../report/plan-report.ts';
+import { dayOf } from '../sheets/sheet-days.ts';
 
 type Planned = Omit<ChosenSowing, 'runs'>;
 
 /** Plants as counted in the report are whole; a strip holds a broken number of them. */
 const countTolerance = 1;
-
-const dayOf = (iso: string): Day => dayFromIso(iso) ?? 0;
 
 function placementsOf(problem: PlanningProblem, ground: number, sowing: ReportSowing): Placement[] {
   return sowing.beds.flatMap((at) => {

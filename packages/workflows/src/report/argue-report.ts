@@ -1,0 +1,87 @@
+import type { DayBand, ReportSowing } from './plan-report.ts';
+
+/** What `explain` and `slots` answer, in plain data. Days are ISO dates, weeks their Mondays. */
+
+/** Servings of a role that the household eats between two weeks because of something. */
+export interface EatenBecause {
+  readonly role: string;
+  readonly from: string;
+  readonly to: string;
+  readonly servings: number;
+}
+
+/** A sowing that is not in the plan. */
+export interface OtherSowing {
+  readonly kind: string;
+  readonly kindName: string;
+  readonly startsAs: string;
+  readonly routeId: string;
+  readonly sow: string;
+  /** null: sown or planted in place. */
+  readonly plantOut: string | null;
+  readonly clear: string;
+  readonly placeName: string;
+  readonly plants: number;
+  readonly m2: number;
+  /** In tubs or trays, how many of them; 0 in beds. */
+  readonly vessels: number;
+}
+
+export interface Neighbour {
+  readonly id: string;
+  readonly number: number;
+  readonly kindName: string;
+  /** The day it goes, or the one that comes after it comes. */
+  readonly day: string;
+}
+
+export interface Delay {
+  readonly weeks: number;
+  /** Change in mean servings, and in servings missing at table (more is worse). */
+  readonly servingsChange: number;
+  readonly missingChange: number;
+  /** When it can then first be eaten. */
+  readonly first: DayBand;
+}
+
+/** 'gives-little': under half of what it is there for · 'not-ready': not in most years · 'not-sold': no longer to be had. */
+export type UnsafeBecause = 'gives-little' | 'not-ready' | 'not-sold';
+
+export interface SowingReasons {
+  readonly schemaVersion: 1;
+  readonly about: 'sowing';
+  readonly sowing: ReportSowing;
+  readonly roleNames: Readonly<Record<string, string>>;
+  readonly members: number;
+  /** Mean servings that come of it within the weeks looked at. */
+  readonly servings: number;
+  readonly eats: readonly EatenBecause[];
+  /** Servings missing, and lean role-weeks, more than in the plan: without it. */
+  readonly missingWithout: number;
+  readonly leanWithout: number;
+  /** The same after its ground has been filled again, as well as can quickly be found. */
+  readonly refill: {
+    readonly sowings: readonly OtherSowing[];
+    readonly missing: number;
+    /** By the plan's own prices no worse than the plan. */
+    readonly asGood: boolean;
+  } | null;
+  /** The best other kind for that ground and time; `missing`: servings missing more than in the plan. */
+  readonly runnerUp: {
+    readonly sowing: OtherSowing;
+    readonly missing: number;
+    readonly asGood: boolean;
+    readonly eats: readonly EatenBecause[];
+  } | null;
+  readonly delays: readonly Delay[];
+  readonly lastSafe: {
+    readonly day: string;
+    /** null: still safe at the end of what was looked at. */
+    readonly afterwards: UnsafeBecause | null;
+    readonly weeks: number;
+  } | null;
+  readonly before: readonly Neighbour[];
+  readonly after: readonly Neighbour[];
+  /** Other sowings of the same kind in the plan, numbers on their labels. */
+  readonly likeIt: readonly number[];
+}
