@@ -19,5 +19,5 @@ export type { RivalPlan } from './verdict/rivals/rival-ground.ts';
 export * from './verdict/rivals/rival-scores.ts';
 export * from './verdict/shortages.ts';
 export * from './verdict/simulate.ts';
-export * from './what-if/refill.ts';
 export * from './verdict/simulated-cost.ts';
+export * from './what-if/refill.ts';
