@@ -5,7 +5,7 @@ const only = (from, allowed) => ({
   comment: `${from} may import only ${allowed.join(', ') || 'nothing of ours'}`,
   from: { path: `^${from}/` },
   to: {
-    path: '^(packages|adapters|apps|truth|golden|bench|examples)/',
+    path: '^(packages|adapters|apps|truth|golden|bench|evaluation|examples)/',
     pathNot: [`^${from}/`, ...allowed.map((a) => `^${a}/`)],
   },
 });
@@ -27,7 +27,7 @@ module.exports = {
       name: 'apps-outer-only',
       severity: 'error',
       from: { path: '^apps/' },
-      to: { path: '^(truth|golden|bench|examples)/' },
+      to: { path: '^(truth|golden|bench|evaluation|examples)/' },
     },
     {
       name: 'index-only',

@@ -9,6 +9,7 @@ export default defineConfig({
       'truth/**/*.test.ts',
       'golden/**/*.test.ts',
       'bench/**/*.test.ts',
+      'evaluation/**/*.test.ts',
       'scripts/**/*.test.ts',
     ],
     testTimeout: 120_000,

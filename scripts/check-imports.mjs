@@ -4,7 +4,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { isBuiltin } from 'node:module';
 
 const leastModules = 20;
-const folders = ['packages', 'adapters', 'apps', 'truth', 'golden', 'bench'];
+const folders = ['packages', 'adapters', 'apps', 'truth', 'golden', 'bench', 'evaluation'];
 const run = spawnSync(
   'npx',
   ['depcruise', '--config', '.dependency-cruiser.cjs', '--output-type', 'json', ...folders],

@@ -17,6 +17,7 @@ export const checks = [
   { name: 'tests', vitest: true },
   { name: 'printed sheets in a browser', script: 'scripts/browser-smoke.mjs', browser: true },
   { name: 'bench smoke', script: 'bench/smoke.mjs' },
+  { name: 'small evaluation', script: 'evaluation/run.ts', args: ['--small'] },
 ];
 
 /** TypeScript scripts and those that read TypeScript packages run through tsx. */

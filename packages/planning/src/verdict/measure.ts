@@ -1,6 +1,6 @@
 /** What planner and rivals are measured by: the same simulation, the same weeks, the same count of ground and work. */
 import { type Week, weekOfDay } from '@twelvemonth/basis';
-import { type ForecastContext, type Lot, type SowingPlan, servingGOf } from '@twelvemonth/growing';
+import { type Eaten, type ForecastContext, type Lot, type SowingPlan, servingGOf } from '@twelvemonth/growing';
 import type { BenchUse, PlanningProblem } from '../problem.ts';
 import { meanScore, type SimulatedMember, simulate } from './simulate.ts';
 
@@ -97,14 +97,17 @@ function harvestedKgPerM2Year(
   return grams / 1000 / Math.max(1, simulated.length) / Math.max(1e-9, groundM2(problem)) / years;
 }
 
-/** Scores a list of placed sowings in the members of a context; weeks are indices from the first week, `last` exclusive. */
+/**
+ * Scores a list of placed sowings in the members of a context; weeks are indices from the first week, `last` exclusive.
+ * `eaten`: all weeks of each member, for whoever counts otherwise.
+ */
 export function scorePlaced(
   problem: PlanningProblem,
   context: ForecastContext,
   placed: readonly PlacedSowing[],
   first: number,
   last: number,
-): { readonly score: PlanScore; readonly kgPerM2Year: number } {
+): { readonly score: PlanScore; readonly kgPerM2Year: number; readonly eaten: readonly Eaten[] } {
   const { stock, appetite, roles, stores } = problem;
   const plans = placed.map(({ plan }) => plan);
   const simulated = simulate({ context, plans, stock, appetite, roles, stores });
@@ -132,5 +135,6 @@ export function scorePlaced(
       sowings: begun.size,
     },
     kgPerM2Year: harvestedKgPerM2Year(problem, placed, simulated, first, last),
+    eaten,
   };
 }
