@@ -35,7 +35,10 @@ const ratiosOf = (plan: Measured, rival: Measured): Ratios => ({
 });
 
 function groundM2(problem: PlanningProblem): number {
-  return problem.ground.reduce((sum, own) => sum + (own.bench === null ? own.stripCount * own.stripM2 : 0), 0);
+  return problem.ground.reduce(
+    (sum, own) => sum + (own.bench === null ? own.stripCount * own.stripM2 : 0),
+    0,
+  );
 }
 
 function leftOut(problem: PlanningProblem, compared: readonly (readonly boolean[])[]): number {

@@ -41,7 +41,8 @@ export async function runCases(
       listener.finished(name, figures.seconds);
       return figures;
     } catch (error) {
-      if (!stop.aborted) failed.push({ name, reason: error instanceof Error ? error.message : String(error) });
+      if (!stop.aborted)
+        failed.push({ name, reason: error instanceof Error ? error.message : String(error) });
       return null;
     } finally {
       port2.close();
