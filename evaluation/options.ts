@@ -12,6 +12,8 @@ export interface Wishes {
   readonly names: readonly string[];
   readonly settings: CaseSettings;
   readonly date: string | null;
+  /** Cases planned at the same time; a large one takes close to a gigabyte. */
+  readonly atOnce: number;
 }
 
 export class WishRefused extends Error {}
@@ -27,6 +29,7 @@ Plans invented gardens and measures the plans beside two rival gardeners: docs/e
   --effort N       counted work allowed to the solver, in thousands of iterations (${fullSettings.effort}; small ${smallSettings.effort})
   --members N      members planned with (${fullSettings.memberCount}; small ${smallSettings.memberCount})
   --check N        members measured with (${fullSettings.checkMemberCount}; small ${smallSettings.checkMemberCount})
+  --at-once N      cases planned at the same time (2)
   --date ISO       date on the table; left out: that of the last commit
 `;
 
@@ -69,6 +72,7 @@ export function readWishes(args: readonly string[]): Wishes | null {
           members: { type: 'string' },
           check: { type: 'string' },
           date: { type: 'string' },
+          'at-once': { type: 'string' },
         },
       });
     } catch (error) {
@@ -100,5 +104,6 @@ export function readWishes(args: readonly string[]): Wishes | null {
     names: namesOf(values.case, values.small),
     settings,
     date,
+    atOnce: wholeNumber('at-once', values['at-once'], 1, 2),
   };
 }

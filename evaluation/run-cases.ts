@@ -1,12 +1,9 @@
-/** Cases over a pool of two threads; what is finished when somebody stops is given. */
+/** Cases over a pool of threads; what is finished when somebody stops is given. */
 import { join } from 'node:path';
 import { MessageChannel } from 'node:worker_threads';
 import { Piscina } from 'piscina';
 import type { PlanProgress } from '../packages/workflows/src/index.ts';
 import type { CaseFigures, CaseSettings } from './figures.ts';
-
-/** Memory allows no more: a large case takes close to a gigabyte. */
-const threads = 2;
 
 export interface RunReport {
   readonly cases: readonly CaseFigures[];
@@ -23,13 +20,14 @@ export interface RunListener {
 export async function runCases(
   names: readonly string[],
   settings: CaseSettings,
+  atOnce: number,
   listener: RunListener,
   stop: AbortSignal,
 ): Promise<RunReport> {
   const pool = new Piscina<unknown, CaseFigures>({
     filename: join(import.meta.dirname, 'case-worker.mjs'),
     minThreads: 1,
-    maxThreads: Math.min(threads, names.length),
+    maxThreads: Math.min(atOnce, names.length),
   });
   const failed: { name: string; reason: string }[] = [];
   const runOne = async (name: string): Promise<CaseFigures | null> => {

@@ -29,6 +29,7 @@ async function runWished(wishes: Wishes): Promise<RunReport> {
     return await runCases(
       wishes.names,
       wishes.settings,
+      wishes.atOnce,
       {
         step: (name, { step, bestGapShare }) => {
           steps.set(name, bestGapShare === null ? step : `${step}, gap ${(bestGapShare * 100).toFixed(1)} %`);
@@ -90,17 +91,22 @@ async function evaluate(wishes: Wishes): Promise<boolean> {
   const report = await runWished(wishes);
   for (const { name, reason } of report.failed) say(`FAILED ${name}: ${reason}`);
   print(report, wishes);
-  const whole = !report.stopped && report.failed.length === 0;
-  const sound = whole && report.cases.every((each) => each.violations.length === 0);
+  const sound =
+    !report.stopped &&
+    report.failed.length === 0 &&
+    report.cases.every((each) => each.violations.length === 0);
   if (!wishes.small) {
-    if (wishes.update && whole) {
-      const date = wishes.date ?? commitDate();
-      writeRun({ date, settings: wishes.settings, madeWith: madeWithNow(), cases: report.cases });
-    } else if (wishes.update) say('Nothing was written: not every case was finished.');
+    if (wishes.update && report.stopped) say('Nothing was written: not every case was finished.');
+    else if (wishes.update) {
+      const { settings, date } = wishes;
+      const { cases, failed } = report;
+      writeRun({ date: date ?? commitDate(), settings, madeWith: madeWithNow(), cases, failed });
+    }
     return sound;
   }
-  if (wishes.update && whole) {
-    writeSmall(report.cases);
+  if (wishes.update) {
+    if (sound) writeSmall(report.cases);
+    else say('Nothing was written: not every case could be planned.');
     return sound;
   }
   const held = holdSmall(report, wishes);

@@ -10,6 +10,8 @@ export interface Run {
   readonly settings: CaseSettings;
   readonly madeWith: MadeWith;
   readonly cases: readonly CaseFigures[];
+  /** Cases that could not be planned: they count as missed. */
+  readonly failed: readonly { readonly name: string; readonly reason: string }[];
 }
 
 const whole = (value: number): string => Math.round(value).toString();
@@ -136,6 +138,10 @@ export function pageLines(run: Run, summary: Summary): string[] {
     '',
     '### Against the targets',
     '',
+    ...listOf(
+      'Cases that could not be planned',
+      run.failed.map(({ name, reason }) => `${name}: ${reason}`),
+    ),
     ...summaryLines(summary),
     '### Ratios',
     '',
