@@ -1,6 +1,12 @@
 /** What planner and rivals are measured by: the same simulation, the same weeks, the same count of ground and work. */
 import { type Week, weekOfDay } from '@twelvemonth/basis';
-import { type Eaten, type ForecastContext, type Lot, type SowingPlan, servingGOf } from '@twelvemonth/growing';
+import {
+  type Eaten,
+  type ForecastContext,
+  type Lot,
+  type SowingPlan,
+  servingGOf,
+} from '@twelvemonth/growing';
 import type { BenchUse, PlanningProblem } from '../problem.ts';
 import { meanScore, type SimulatedMember, simulate } from './simulate.ts';
 
