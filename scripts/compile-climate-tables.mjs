@@ -1,4 +1,5 @@
-// Compiles the climate tables (one value a line, each with unit and source) into frozen TypeScript.
+// Compiles the climate tables and those of work and absence (one value a line, each with unit and source) into frozen
+// TypeScript.
 // `--check` writes nothing and fails when a committed file is stale.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -7,7 +8,10 @@ const tablesDir = fileURLToPath(new URL('../packages/growing/tables/', import.me
 const generatedDir = fileURLToPath(new URL('../packages/growing/src/generated/', import.meta.url));
 const columns = 'subject,parameter,value,low,high,unit,source,locator,basis,valid_for,note'.split(',');
 const bases = new Set(['measured', 'handbook', 'practice', 'memory', 'judged']);
-const sources = JSON.parse(readFileSync(`${tablesDir}sources-climate.json`, 'utf8'));
+const sources = Object.assign(
+  {},
+  ...['climate', 'work'].map((name) => JSON.parse(readFileSync(`${tablesDir}sources-${name}.json`, 'utf8'))),
+);
 const faults = [];
 
 function splitLine(line) {
@@ -45,7 +49,7 @@ function readTable(name) {
       faults.push(`${where} high ${row.high} < ${row.value}`);
     if (!bases.has(row.basis)) faults.push(`${where} basis ${row.basis}`);
     if (!Object.hasOwn(sources, row.source))
-      faults.push(`${where} source ${row.source} is not in sources-climate.json`);
+      faults.push(`${where} source ${row.source} is in neither sources-climate.json nor sources-work.json`);
     if (!subjects.has(row.subject)) subjects.set(row.subject, new Map());
     const parameters = subjects.get(row.subject);
     if (parameters.has(row.parameter)) faults.push(`${where} ${row.subject} ${row.parameter} twice`);
@@ -104,6 +108,8 @@ const modules = {
   stations: stationsModule(),
   covers: valuesModule('covers'),
   generator: valuesModule('generator'),
+  work: valuesModule('work'),
+  absence: valuesModule('absence'),
 };
 for (const fault of faults) console.error(`climate tables: ${fault}`);
 if (faults.length > 0) process.exit(1);

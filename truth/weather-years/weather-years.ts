@@ -80,7 +80,7 @@ function asWeatherYear(
     year,
     startDay,
     member,
-    context: { site, purpose: 'check', exposures, members: [member], startDay, dayCount, lengthOfDay },
+    context: { site, purpose: 'check', exposures, members: [member], startDay, dayCount, away: [], lengthOfDay },
   };
 }
 

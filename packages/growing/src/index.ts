@@ -3,3 +3,4 @@ export * from './crops/index.ts';
 export * from './forecast/index.ts';
 export * from './growth/index.ts';
 export * from './places/index.ts';
+export * from './work/index.ts';

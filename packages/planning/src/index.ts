@@ -21,3 +21,5 @@ export * from './verdict/shortages.ts';
 export * from './verdict/simulate.ts';
 export * from './verdict/simulated-cost.ts';
 export * from './what-if/refill.ts';
+export * from './work/minutes-by-week.ts';
+export * from './work/sowing-work.ts';

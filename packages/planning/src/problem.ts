@@ -93,10 +93,11 @@ export interface PlanningProblem {
   /** Kinds of which part of the harvest is kept back to plant again. */
   readonly savesSeedOf: ReadonlySet<string>;
   readonly limits: readonly PlantLimit[];
-  readonly minutesPerWeek: number | null;
   readonly seed: number;
   /** What people have been told so far; null: this is their first plan. */
   readonly lastPlan: LastPlan | null;
+  /** Minutes that people have for it in each week, Infinity where they set no limit; null: nobody set any. */
+  readonly capMinutesByWeek: Float64Array | null;
 }
 
 /** A sowing of the last plan that is still to be begun. */
@@ -129,6 +130,13 @@ export interface BenchUse {
   readonly m2: number;
 }
 
+/** So many minutes of work in each week of a span; `to` exclusive. */
+export interface MinuteSpan {
+  readonly fromWeek: Week;
+  readonly toWeek: Week;
+  readonly minutes: number;
+}
+
 /** A sowing that the program may choose; one batch is one strip. Weeks are absolute, `to` exclusive. */
 export interface Candidate {
   readonly plan: SowingPlan;
@@ -138,7 +146,10 @@ export interface Candidate {
   readonly groundToWeek: Week;
   readonly bench: readonly BenchUse[];
   readonly startWeek: Week;
+  /** Work of a batch that it takes whether or not anybody eats of it, minutes in all. */
   readonly minutes: number;
+  /** All work of a batch, picking and putting by too, week by week, within the horizon. */
+  readonly work: readonly MinuteSpan[];
   readonly mostBatches: number;
   /** Standing crops: exactly one candidate of a group is taken, once. */
   readonly group: string | null;

@@ -14,6 +14,7 @@ import {
   readStock,
   readWishes,
 } from './read-growing.ts';
+import { hoursByMonth } from './read-hands.ts';
 import { readHousehold } from './read-household.ts';
 import { readSite } from './read-site.ts';
 import { type ReadText, readText } from './read-text.ts';
@@ -101,6 +102,6 @@ function gardenOf(written: WrittenGarden, today: Day, report: Report): Garden | 
     wishes,
     savesSeedOf: written.savesSeedOf,
     planFrom,
-    hoursPerWeek: written.hoursPerWeek,
+    hoursPerWeekByMonth: hoursByMonth(written.hoursPerWeek),
   };
 }

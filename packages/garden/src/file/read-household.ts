@@ -117,7 +117,8 @@ function weekAwayOf(written: Written<'weeksAway'>[number], path: FilePath, readi
     reading.report('dates-reversed', path, { from: written.from, to: written.to });
     return [];
   }
-  return [{ fromDay: from.fromDay, toDay: to.toDay }];
+  const { neighbourPicks, neighbourWaters } = written;
+  return [{ fromDay: from.fromDay, toDay: to.toDay, neighbourPicks, neighbourWaters }];
 }
 
 export function readHousehold(written: WrittenHousehold, reading: Reading): Household {

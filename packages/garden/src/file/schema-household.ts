@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { boughtShareByWord, eaterShareByWord } from '../tables/appetite-defaults.ts';
-import { line, slug, vagueCount, vagueDay } from './schema-parts.ts';
+import { writtenAbsence } from './schema-hands.ts';
+import { line, slug, vagueCount } from './schema-parts.ts';
 
 const servings = z.number().min(0, 'count-negative').max(100);
 const twelve = z.array(servings).length(12, 'twelve-months-needed');
@@ -53,6 +54,6 @@ export const writtenHousehold = z.strictObject({
     .default({})
     .describe('Pieces wanted in a year by kind: { "garlic-bulb": 120 }.'),
   dislikes: z.array(slug).default([]).describe('Kinds that nobody here eats.'),
-  weeksAway: z.array(z.strictObject({ from: vagueDay, to: vagueDay })).default([]),
+  weeksAway: z.array(writtenAbsence).default([]),
 });
 export type WrittenHousehold = z.output<typeof writtenHousehold>;

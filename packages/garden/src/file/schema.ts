@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { writtenCover, writtenKit, writtenPlace, writtenSite, writtenStore } from './schema-ground.ts';
+import { writtenHours } from './schema-hands.ts';
 import { writtenHousehold } from './schema-household.ts';
 import { count, line, noteText, slug, vagueCount, vagueDay, vagueWeight } from './schema-parts.ts';
 
@@ -96,7 +97,7 @@ export const writtenGarden = z.strictObject({
     .nullable()
     .default(null)
     .describe('Time zero of the plan, an exact day. Left out: today.'),
-  hoursPerWeek: z.number().min(0, 'count-negative').max(500).nullable().default(null),
+  hoursPerWeek: writtenHours.nullable().default(null),
   household: writtenHousehold,
   site: writtenSite,
   covers: z.array(writtenCover).max(200).default([]),

@@ -39,6 +39,16 @@ export interface RoleAppetite {
   readonly sameKindCapPerWeek: number | null;
 }
 
+/** Nobody of the household is there, both ends inclusive. */
+export interface WeeksAway {
+  readonly fromDay: Day;
+  readonly toDay: Day;
+  /** Somebody picks what is ready, for themselves. */
+  readonly neighbourPicks: boolean;
+  /** Somebody waters tubs, trays and what is under cover. */
+  readonly neighbourWaters: boolean;
+}
+
 export interface Household {
   readonly name: string;
   readonly people: readonly Person[];
@@ -46,7 +56,7 @@ export interface Household {
   /** Yearly wishes in pieces: 120 garlic, 60 leeks. */
   readonly yearly: readonly { readonly kind: string; readonly count: number }[];
   readonly dislikes: readonly string[];
-  readonly weeksAway: readonly { readonly fromDay: Day; readonly toDay: Day }[];
+  readonly weeksAway: readonly WeeksAway[];
 }
 
 export type GardenClimate =
@@ -219,6 +229,6 @@ export interface Garden {
   /** Kinds of which the household keeps seed, cloves or tubers for the next planting. */
   readonly savesSeedOf: readonly string[];
   readonly planFrom: Day | null;
-  /** Hours a week that people have for the garden; null: not limited. */
-  readonly hoursPerWeek: number | null;
+  /** Hours a week that people have for the garden, twelve months, January first; null: not limited. */
+  readonly hoursPerWeekByMonth: readonly (number | null)[];
 }

@@ -104,8 +104,9 @@ export function assembleKind(
     cold,
     bolting: assembleBolting(read, cold, harvests),
     harvests,
-    workMinutesPerM2Week: read.number('work-minutes-per-m2-week'),
-    workMinutesToStartPerM2: read.number('work-minutes-to-start-per-m2'),
+    weedShare: read.number('weed-share'),
+    tendingMinutesPerM2Week: read.number('tending-minutes-per-m2-week'),
+    supportMinutesPerM2: read.number('support-minutes-per-m2'),
     pickMinutesPerKg: read.number('pick-minutes-per-kg'),
     smallestBatchM2: read.number('smallest-batch-m2'),
   };

@@ -253,8 +253,11 @@ export interface CropType {
   readonly bolting: Bolting | null;
   readonly harvests: readonly Harvest[];
 
-  readonly workMinutesPerM2Week: number;
-  readonly workMinutesToStartPerM2: number;
+  /** Weeding against that of ordinary rows (tables/work.csv): less where leaves shade the ground. */
+  readonly weedShare: number;
+  /** Tying and side shoots while it stands; canes, strings and earthing up, once. */
+  readonly tendingMinutesPerM2Week: number;
+  readonly supportMinutesPerM2: number;
   readonly pickMinutesPerKg: number;
   readonly smallestBatchM2: number;
 }

@@ -1,3 +1,4 @@
+export * from './away.ts';
 export * from './eaten-score.ts';
 export * from './keeping.ts';
 export * from './kitchen-rule.ts';

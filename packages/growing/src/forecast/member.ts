@@ -11,6 +11,7 @@ import { blightSpellDays, type HazardYears } from '../growth/hazard-loss.ts';
 import { makePlaceClock, type PlaceClock } from '../growth/place-clock.ts';
 import { placeWeather } from '../places/index.ts';
 import type { CoverMaterial, Exposure } from '../places/place.ts';
+import type { Absence } from './away.ts';
 
 export interface Member {
   readonly index: number;
@@ -30,6 +31,8 @@ export interface ForecastContext {
   readonly members: readonly Member[];
   readonly startDay: Day;
   readonly dayCount: number;
+  /** When nobody is there. */
+  readonly away: readonly Absence[];
   lengthOfDay(day: Day): number;
 }
 
@@ -42,6 +45,8 @@ export interface ContextRequest {
   readonly memberCount: number;
   readonly startDay: Day;
   readonly dayCount: number;
+  /** Left out: somebody is always there. */
+  readonly away?: readonly Absence[];
 }
 
 /** Spread of what nobody knows of a place's own temperature, °C: less in the open than under a cover. */
@@ -119,6 +124,7 @@ export function forecastContext(request: ContextRequest): ForecastContext {
     members: weather.map((outdoor, index) => makeMember(request, outdoor, index)),
     startDay: request.startDay,
     dayCount: request.dayCount,
+    away: request.away ?? [],
     lengthOfDay: (day) => byDay[Math.min(Math.max(0, day - request.startDay), byDay.length - 1)]!,
   };
 }

@@ -16,6 +16,7 @@ import {
 } from '@twelvemonth/growing';
 import type { BenchUse, Candidate, GroundClass, PlanningProblem } from '../problem.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
+import { candidateWork } from '../work/minutes-by-week.ts';
 import { withoutDominated } from './dominance.ts';
 import { canGrowIn, plantsPerStrip, type RouteChoice, routeChoice } from './routes.ts';
 
@@ -180,20 +181,22 @@ export function candidateOf(
   const startWeek = weekOfDay(plan.startDay);
   const groundFromWeek = planted ? weekOfDay(probe.groundDay) + heldWeeks : startWeek;
   const groundToWeek = Math.max(groundFromWeek + 1, weekOfDay(clearDay) + 1);
-  const weeks = groundToWeek - groundFromWeek;
   const runs = scenarios.map(({ member }) => runSowing(problem.context, member, plan, problem.stores));
+  const bench =
+    ground.bench === null
+      ? benchUses(problem, choice, kind, probe, heldWeeks)
+      : [{ bench: ground.bench, fromWeek: groundFromWeek, toWeek: groundToWeek, m2: ground.stripM2 }];
+  const sowing = { plan, ground: groundIndex, stripsCount: 1, groundFromWeek, groundToWeek, bench };
+  const outcomes = runs.map(({ lots }, s) => ({ prob: scenarios[s]!.prob, lots }));
   return {
     plan,
     ground: groundIndex,
     stripsPerBatch: 1,
     groundFromWeek,
     groundToWeek,
-    bench:
-      ground.bench === null
-        ? benchUses(problem, choice, kind, probe, heldWeeks)
-        : [{ bench: ground.bench, fromWeek: groundFromWeek, toWeek: groundToWeek, m2: ground.stripM2 }],
+    bench,
     startWeek,
-    minutes: ground.stripM2 * (kind.workMinutesToStartPerM2 + kind.workMinutesPerM2Week * weeks),
+    ...candidateWork(problem, sowing, outcomes),
     mostBatches: ground.stripCount,
     group: null,
     lots: runs.map((run) => run.lots),

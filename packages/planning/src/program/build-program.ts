@@ -9,9 +9,10 @@ import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { costOf } from '../solve/greedy.ts';
 import type { LinearProgram } from '../solver-port.ts';
 import { foodFlow } from './food-flow.ts';
-import { benchRows, groundRows, plantLimitRows, standingRows, workRows } from './ground-rows.ts';
+import { benchRows, groundRows, plantLimitRows, standingRows } from './ground-rows.ts';
 import { poorYearsShare, poorYearsWeight } from './price.ts';
 import { programBuilder } from './program-builder.ts';
+import { workRows } from './work-rows.ts';
 
 export interface PlantingProgram {
   readonly program: LinearProgram;

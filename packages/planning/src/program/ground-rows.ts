@@ -137,22 +137,3 @@ export function plantLimitRows(
 
 /** A plant short of a wish, in servings: a wish is priced, never infeasible. */
 const wishPrice = 3;
-
-/** Hours: the work of a batch is spread over the weeks in which it is in hand. */
-export function workRows(
-  builder: ProgramBuilder,
-  problem: PlanningProblem,
-  candidates: readonly Candidate[],
-  columnOf: readonly number[],
-): void {
-  const most = problem.minutesPerWeek;
-  if (most === null) return;
-  const spans = candidates.flatMap((candidate, c) => {
-    const weeks = Math.max(1, candidate.groundToWeek - candidate.startWeek);
-    const amount = Math.ceil((candidate.minutes / weeks) * 1024) / 1024;
-    return amount > 0
-      ? [{ column: columnOf[c]!, from: candidate.startWeek, to: candidate.startWeek + weeks, amount }]
-      : [];
-  });
-  occupancyRows(builder, problem, most, spans);
-}

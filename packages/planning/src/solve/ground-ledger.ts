@@ -15,6 +15,7 @@ export function groundLedger(problem: PlanningProblem): GroundLedger {
   const { weekCount, fromWeek } = problem;
   const free = problem.ground.map((g) => new Float64Array(weekCount).fill(g.stripCount));
   const freeBench = problem.benches.map((b) => new Float64Array(weekCount).fill(b.capacityM2));
+  const freeMinutes = problem.capMinutesByWeek?.slice() ?? null;
   const planted = new Map<string, number>();
   const clamp = (week: number): number => Math.min(Math.max(0, week - fromWeek), weekCount);
 
@@ -29,6 +30,10 @@ export function groundLedger(problem: PlanningProblem): GroundLedger {
       for (const use of candidate.bench)
         for (let w = clamp(use.fromWeek); w < clamp(use.toWeek); w++)
           room = Math.min(room, Math.floor(freeBench[use.bench]![w]! / use.m2 + 1e-9));
+      if (freeMinutes !== null)
+        for (const span of candidate.work)
+          for (let w = clamp(span.fromWeek); w < clamp(span.toWeek); w++)
+            room = Math.min(room, Math.floor(freeMinutes[w]! / span.minutes + 1e-9));
       const limit = problem.limits.find((l) => l.kind === candidate.plan.kind.id);
       if (limit !== undefined && candidate.group === null) {
         const left = limit.mostPlants - (planted.get(limit.kind) ?? 0);
@@ -43,6 +48,10 @@ export function groundLedger(problem: PlanningProblem): GroundLedger {
       for (const use of candidate.bench)
         for (let w = clamp(use.fromWeek); w < clamp(use.toWeek); w++)
           freeBench[use.bench]![w]! -= use.m2 * batches;
+      if (freeMinutes !== null)
+        for (const span of candidate.work)
+          for (let w = clamp(span.fromWeek); w < clamp(span.toWeek); w++)
+            freeMinutes[w]! -= span.minutes * batches;
       const kind = candidate.plan.kind.id;
       planted.set(kind, (planted.get(kind) ?? 0) + candidate.plan.plantsCount * batches);
       invariant(Number.isFinite(batches), 'batches are a number', { batches });

@@ -8,6 +8,7 @@ import {
   servingGOf,
 } from '@twelvemonth/growing';
 import type { BenchUse, PlanningProblem } from '../problem.ts';
+import { addSowingWork } from '../work/sowing-work.ts';
 import { meanScore, type SimulatedMember, simulate } from './simulate.ts';
 
 /** A sowing with the ground and bench that it takes; `to` weeks exclusive, absolute. */
@@ -58,24 +59,23 @@ export function idleShare(
   return all <= 0 ? 0 : Math.max(0, 1 - used / all);
 }
 
-/** Work on what is newly sown that falls into the weeks counted. */
+/** Work on what is newly sown that falls into the weeks counted, picking and putting by in the mean of the members. */
 function hoursOf(
   problem: PlanningProblem,
   placed: readonly PlacedSowing[],
+  simulated: readonly SimulatedMember[],
   first: number,
   last: number,
 ): number {
   const [from, to] = [problem.fromWeek + first, problem.fromWeek + last];
   let minutes = 0;
-  for (const { plan, ground, stripsCount, groundFromWeek, groundToWeek, standing } of placed) {
-    if (standing) continue;
-    const m2 = stripsCount * problem.ground[ground]!.stripM2;
-    const begins = groundFromWeek >= from && groundFromWeek < to;
-    minutes +=
-      m2 *
-      ((begins ? plan.kind.workMinutesToStartPerM2 : 0) +
-        plan.kind.workMinutesPerM2Week * sharedWeeks(groundFromWeek, groundToWeek, from, to));
-  }
+  placed.forEach((sowing, i) => {
+    if (sowing.standing) return;
+    const outcomes = simulated.map(({ runs }) => ({ prob: 1 / simulated.length, lots: runs[i]!.lots }));
+    addSowingWork(problem, sowing, outcomes, (_, week, more) => {
+      if (week >= from && week < to) minutes += more;
+    });
+  });
   return minutes / 60;
 }
 
@@ -137,7 +137,7 @@ export function scorePlaced(
       servingsEaten: eatenServings,
       wasted: wastedServings,
       groundIdleShare: idleShare(problem, placed, first, last),
-      hours: hoursOf(problem, placed, first, last),
+      hours: hoursOf(problem, placed, simulated, first, last),
       sowings: begun.size,
     },
     kgPerM2Year: harvestedKgPerM2Year(problem, placed, simulated, first, last),

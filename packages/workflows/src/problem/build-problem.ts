@@ -16,6 +16,7 @@ import { climateSourceOf, siteOf } from './climate-source.ts';
 import { exposuresOf } from './exposures.ts';
 import { firmCrops } from './firm.ts';
 import { benchesOf, groundOf } from './ground.ts';
+import { absencesOf, capMinutesOf } from './hands.ts';
 import { fitWaiting, standingCrops } from './standing.ts';
 import { stockLots, storesOf } from './stock.ts';
 
@@ -49,6 +50,7 @@ export function contextOf(
     memberCount: size.memberCount,
     startDay: size.fromDay - pastDays,
     dayCount: pastDays + (size.weeks + tailWeeks) * 7 + afterDays,
+    away: absencesOf(garden),
   });
 }
 
@@ -116,8 +118,8 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     protection,
     savesSeedOf: new Set(garden.savesSeedOf),
     limits: limitsOf(garden, size.weeks),
-    minutesPerWeek: garden.hoursPerWeek === null ? null : garden.hoursPerWeek * 60,
     seed: size.seed,
     lastPlan: null,
+    capMinutesByWeek: capMinutesOf(garden, fromWeek, weekCount),
   };
 }

@@ -4,6 +4,7 @@ import type { SowingPlan } from '@twelvemonth/growing';
 import { plantsPerStrip, type RouteChoice, routeChoice } from '../../candidates/routes.ts';
 import type { BenchUse, Candidate, PlanningProblem, StandingCrop } from '../../problem.ts';
 import { groundLedger } from '../../solve/ground-ledger.ts';
+import { candidateWork } from '../../work/minutes-by-week.ts';
 import type { PlacedSowing } from '../measure.ts';
 import { type CalendarWindow, groundDays } from './calendar-windows.ts';
 
@@ -89,6 +90,7 @@ function candidateFor(
     bench: benchUses(problem, choice, window, ground, startWeek, groundFromWeek, groundToWeek),
     startWeek,
     minutes: 0,
+    work: [],
     mostBatches: own.stripCount,
     group: null,
     lots: [],
@@ -111,6 +113,7 @@ function standingCandidate(crop: StandingCrop, fromWeek: Week, toWeek: Week): Ca
     bench: [],
     startWeek: fromWeek,
     minutes: 0,
+    work: [],
     mostBatches: 1,
     group: crop.plan.id,
     lots: [],
@@ -157,19 +160,15 @@ export function rivalGround(problem: PlanningProblem, rival: string): RivalGroun
     },
     plan: () => {
       const grown = taken.map(({ candidate, strips }): PlacedSowing => {
-        const { kind } = candidate.plan;
-        const weeks = candidate.groundToWeek - candidate.groundFromWeek;
-        const m2 = strips * problem.ground[candidate.ground]!.stripM2;
-        return {
+        const sowing = {
           plan: { ...candidate.plan, plantsCount: candidate.plan.plantsCount * strips },
           ground: candidate.ground,
           stripsCount: strips,
           groundFromWeek: candidate.groundFromWeek,
           groundToWeek: candidate.groundToWeek,
           bench: candidate.bench.map((use) => ({ ...use, m2: use.m2 * strips })),
-          minutes: m2 * (kind.workMinutesToStartPerM2 + kind.workMinutesPerM2Week * weeks),
-          standing: false,
         };
+        return { ...sowing, minutes: candidateWork(problem, sowing, []).minutes, standing: false };
       });
       const kept = standing.map(
         ({ crop, clearDay, toWeek }): PlacedSowing => ({

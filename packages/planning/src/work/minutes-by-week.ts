@@ -1,0 +1,59 @@
+import type { MinuteSpan, PlanningProblem } from '../problem.ts';
+import { addSowingWork, type Outcome, type WorkAct, type WorkedSowing, workActs } from './sowing-work.ts';
+
+/** Minutes by week index of the horizon, one row an act. */
+export type MinutesByAct = Readonly<Record<WorkAct, Float64Array>>;
+
+export function minutesByAct(
+  problem: PlanningProblem,
+  sowing: WorkedSowing,
+  outcomes: readonly Outcome[],
+): MinutesByAct {
+  const rows = Object.fromEntries(
+    workActs.map((act) => [act, new Float64Array(problem.weekCount)]),
+  ) as Record<WorkAct, Float64Array>;
+  addSowingWork(problem, sowing, outcomes, (act, week, minutes) => {
+    const w = week - problem.fromWeek;
+    if (w >= 0 && w < problem.weekCount) rows[act][w]! += minutes;
+  });
+  return rows;
+}
+
+/** Up to the grain that the solver sees, never less than it takes. */
+const grainPerMinute = 64;
+const roundedUp = (minutes: number): number => Math.ceil(minutes * grainPerMinute - 1e-9) / grainPerMinute;
+
+export interface CandidateWork {
+  /** All work, as spans of weeks with the same minutes. */
+  readonly work: readonly MinuteSpan[];
+  /** Work that it takes whether or not anybody eats of it: all but picking and putting by. */
+  readonly minutes: number;
+}
+
+export function candidateWork(
+  problem: PlanningProblem,
+  sowing: WorkedSowing,
+  outcomes: readonly Outcome[],
+): CandidateWork {
+  const all = new Float64Array(problem.weekCount);
+  let minutes = 0;
+  addSowingWork(problem, sowing, outcomes, (act, week, amount) => {
+    const w = week - problem.fromWeek;
+    if (w < 0 || w >= problem.weekCount) return;
+    all[w]! += amount;
+    if (act !== 'pick' && act !== 'putBy') minutes += amount;
+  });
+  return { work: spansOf(all, problem.fromWeek), minutes };
+}
+
+function spansOf(byWeek: Float64Array, fromWeek: number): MinuteSpan[] {
+  const spans: { fromWeek: number; toWeek: number; minutes: number }[] = [];
+  byWeek.forEach((amount, w) => {
+    const minutes = roundedUp(amount);
+    if (minutes <= 0) return;
+    const last = spans.at(-1);
+    if (last !== undefined && last.toWeek === fromWeek + w && last.minutes === minutes) last.toWeek++;
+    else spans.push({ fromWeek: fromWeek + w, toWeek: fromWeek + w + 1, minutes });
+  });
+  return spans;
+}
