@@ -35,7 +35,7 @@ function placedOf(
   readonly placed: PlacedSowing[];
   readonly violations: string[];
 } {
-  const { sowings } = chosenSowings(problem, chosen.choices);
+  const { sowings } = chosenSowings(problem, chosen.choices, chosen.scenarios);
   const placed = sowings.map((s) => ({ ...s, minutes: 0, standing: s.standing !== null }));
   return { placed, violations: independentCheck(problem, sowings) };
 }

@@ -27,7 +27,10 @@ import { frostDays } from './climate/frost-days.ts';
 import { openTin } from './forecast/seed-tin.ts';
 import { type ChosenSowing, chosenSowings } from './plan/chosen-sowings.ts';
 import { fleeceNights } from './plan/fleece-nights.ts';
+import { reportBenches } from './plan/report-benches.ts';
+import { reportHours } from './plan/report-hours.ts';
 import { reportJobs } from './plan/report-jobs.ts';
+import { reportMaterials } from './plan/report-materials.ts';
 import { reportSowing } from './plan/report-sowings.ts';
 import { reportStock, reportWeeks } from './plan/report-weeks.ts';
 import { standstills } from './plan/site-year.ts';
@@ -175,7 +178,7 @@ export async function planGarden(
 
   const chosen = await choosePlan(problem, options, ports);
   ports.progress({ step: 'beds', doneShare: null, bestGapShare: chosen.gapShare });
-  const { sowings, unplaced } = chosenSowings(problem, chosen.choices);
+  const { sowings, unplaced } = chosenSowings(problem, chosen.choices, chosen.scenarios);
   ports.progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });
   const { stock, appetite, roles, stores } = problem;
   const simulated = simulate({
@@ -237,6 +240,9 @@ export async function planGarden(
     })),
     stock: reportStock(garden, problem, eaten),
     jobs: reportJobs(reported, options.fromDay, fleeceNights(problem, sowings, options.fromDay)),
+    hours: reportHours(garden, problem, sowings),
+    benches: reportBenches(problem, sowings),
+    materials: reportMaterials(problem, sowings),
     proof: { ...proof, seconds: Math.round(ports.elapsedSeconds() * 10) / 10 },
     issues,
   });

@@ -24,6 +24,7 @@ import {
   violationText,
 } from '../words/plan-words.ts';
 import { sheetWords } from '../words/sheet-words.ts';
+import { planWorkText } from '../words/work-words.ts';
 
 const width = 80;
 const paragraph = (text: string): string => wrapText(text, width, 2).join('\n');
@@ -44,6 +45,7 @@ export function planText(
     renderText(printMonth(monthSheetOf(report, { month, today, seeds }), sheetWords, 'text'), width),
   );
   const { proof } = report;
+  const work = planWorkText(report);
   const parts = [
     `${planHeader(report).map(paragraph).join('\n')}\n`,
     renderYearText(yearPictureOf(report, today), sheetWords, width),
@@ -56,6 +58,7 @@ export function planText(
     ),
     ...(report.stock.length === 0 ? [] : [listing(headingStock, report.stock.map(stockText))]),
     `${[
+      ...(work === null ? [] : [work]),
       proofText(report),
       ...(proof.reproducible ? [] : [notReproducibleText]),
       ...proof.violations.map(violationText),

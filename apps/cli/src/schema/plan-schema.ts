@@ -144,6 +144,36 @@ const stock = z.object({
   runsOut: dayBand,
 });
 
+const hours = z.object({
+  weekOf: isoDay,
+  hours: z.number(),
+  byWork: z.object({
+    sow: z.number(),
+    plant: z.number(),
+    weed: z.number(),
+    water: z.number(),
+    pick: z.number(),
+    putBy: z.number(),
+    clear: z.number(),
+    visit: z.number(),
+  }),
+  cap: z.number().nullable(),
+});
+
+const bench = z.object({
+  place: z.string(),
+  placeName: z.string(),
+  stage: z.string(),
+  weeks: z.array(z.object({ weekOf: isoDay, m2: z.number(), capacityM2: z.number(), trays: z.number() })),
+});
+
+const materials = z.object({
+  month: z.string(),
+  compostLitres: z.number(),
+  trays: z.number(),
+  pots: z.number(),
+});
+
 export const planSchema = z.object({
   schemaVersion: z.literal(1),
   garden: z.object({
@@ -165,6 +195,9 @@ export const planSchema = z.object({
   shortages: z.array(shortage),
   stock: z.array(stock),
   jobs: z.array(job),
+  hours: z.array(hours).default([]),
+  benches: z.array(bench).default([]),
+  materials: z.array(materials).default([]),
   proof,
   issues: z.array(issue),
 });

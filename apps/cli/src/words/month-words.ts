@@ -1,8 +1,9 @@
-import type { Caution, MonthWords, SheetHead } from '@twelvemonth/workflows';
+import type { Caution, MonthSheet, MonthWords, SheetHead } from '@twelvemonth/workflows';
 import { dateWords } from './date-words.ts';
 import { areaWord } from './garden-words.ts';
 import * as line from './line-words.ts';
 import { capital } from './number-words.ts';
+import { materialsText, workText } from './work-words.ts';
 
 export const cautionWords: Readonly<Record<Caution, string>> = {
   'green-potatoes': 'Green potatoes are not food.',
@@ -36,10 +37,18 @@ function seasonNote(head: SheetHead): string {
   return parts.join(' ');
 }
 
+function workLines(sheet: MonthSheet): string[] {
+  const work = sheet.work === null ? '' : workText(sheet.work);
+  const materials = sheet.materials === null ? '' : materialsText(sheet.materials);
+  const text = `${work} ${materials}`.trim();
+  return text === '' ? [] : [text];
+}
+
 export const monthWords: MonthWords = {
   title: (sheet) => dateWords.month(sheet.month),
   intro: (sheet, medium) => [
     `${medium === 'page' ? 'Firm lines are bold, drafts dotted.' : 'Firm [ ], draft [·], waiting from before [!].'} Three numbers: sow / plant / expect to keep. Dates are ranges that hold in most years (eight of ten); where a kind's figures come from: twelvemonth kinds. ${seasonNote(sheet.head)}`.trim(),
+    ...workLines(sheet),
   ],
   areaHeading: (area) => capital(areaWord(area)),
   lateHeading: 'Still waiting from before',

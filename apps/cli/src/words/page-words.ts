@@ -4,6 +4,7 @@ import { dateWords, dayNear } from './date-words.ts';
 import { areaWord, habitWord, startWord, storeWord } from './garden-words.ts';
 import { changeWords, jobWords } from './line-words.ts';
 import { amountText, capital, countOf, listText, percentText, servingsText } from './number-words.ts';
+import { materialsByText } from './work-words.ts';
 
 export const darkWords: DarkWords = {
   title: (page) =>
@@ -142,6 +143,8 @@ export const seedWords: SeedWords = {
     orderBy: 'Order by',
     firstUse: 'First used',
   },
+  materialsHeading: 'Compost, trays and pots',
+  material: materialsByText,
   need: (line) => `${Math.ceil(line.needCount)} ${startWord(line.startsAs, Math.ceil(line.needCount))}`,
   buy: (line) =>
     line.isOwn

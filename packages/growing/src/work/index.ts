@@ -1,1 +1,2 @@
+export * from './compost.ts';
 export * from './work-times.ts';

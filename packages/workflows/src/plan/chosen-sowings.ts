@@ -7,9 +7,12 @@ import {
   type Booking,
   type Candidate,
   type Choice,
+  type MinutesByAct,
+  minutesByAct,
   type Placement,
   type PlanningProblem,
   placeInStrips,
+  type Scenario,
   type StandingCrop,
 } from '@twelvemonth/planning';
 
@@ -26,6 +29,8 @@ export interface ChosenSowing {
   readonly placements: readonly Placement[];
   readonly runs: readonly SowingRun[];
   readonly standing: StandingCrop | null;
+  /** Work by week index as the program reckoned it; absent where no scenarios were at hand. */
+  readonly minutesByAct?: MinutesByAct;
 }
 
 const idLetters = 'abcdefghjkmnpqrstuvwxyz23456789';
@@ -45,9 +50,27 @@ function scaled(candidate: Candidate, batches: number, id: string): SowingPlan {
   return { ...candidate.plan, id, plantsCount: plants };
 }
 
+function minutesOf(
+  problem: PlanningProblem,
+  scenarios: readonly Scenario[],
+  candidate: Candidate,
+  batches: number,
+  plan: SowingPlan,
+): MinutesByAct {
+  const sowing = {
+    ...candidate,
+    plan,
+    stripsCount: candidate.stripsPerBatch * batches,
+    bench: candidate.bench.map((use) => ({ ...use, m2: use.m2 * batches })),
+  };
+  const outcomes = candidate.lots.map((lots, s) => ({ prob: scenarios[s]!.prob * batches, lots }));
+  return minutesByAct(problem, sowing, outcomes);
+}
+
 export function chosenSowings(
   problem: PlanningProblem,
   choices: readonly Choice[],
+  scenarios: readonly Scenario[],
 ): {
   readonly sowings: ChosenSowing[];
   readonly unplaced: readonly string[];
@@ -95,6 +118,7 @@ export function chosenSowings(
         runSowing(problem.context, member, d.plan, problem.stores),
       ),
       standing: d.standing,
+      minutesByAct: minutesOf(problem, scenarios, d.candidate, d.batches, d.plan),
     }),
   );
   return { sowings, unplaced };

@@ -192,6 +192,47 @@ export interface ReportStock {
   readonly runsOut: DayBand;
 }
 
+/** Hours of work of one week, by kind of work. `visit`: opening up and putting away at ground that is not at home. */
+export interface HoursByWork {
+  readonly sow: number;
+  readonly plant: number;
+  readonly weed: number;
+  readonly water: number;
+  readonly pick: number;
+  readonly putBy: number;
+  readonly clear: number;
+  readonly visit: number;
+}
+
+export interface ReportHours {
+  readonly weekOf: string;
+  readonly hours: number;
+  readonly byWork: HoursByWork;
+  /** Hours that people have; null: no limit was set. */
+  readonly cap: number | null;
+}
+
+/** What a bench holds in the weeks in which it holds anything, beside what it can. */
+export interface ReportBench {
+  readonly place: string;
+  readonly placeName: string;
+  readonly stage: string;
+  readonly weeks: readonly {
+    readonly weekOf: string;
+    readonly m2: number;
+    readonly capacityM2: number;
+    readonly trays: number;
+  }[];
+}
+
+/** Compost that sowings of a calendar month take, and the most trays and pots in use at once in it. */
+export interface ReportMaterials {
+  readonly month: string;
+  readonly compostLitres: number;
+  readonly trays: number;
+  readonly pots: number;
+}
+
 export interface PlanReport {
   readonly schemaVersion: 1;
   readonly garden: {
@@ -215,6 +256,9 @@ export interface PlanReport {
   readonly shortages: readonly ReportShortage[];
   readonly stock: readonly ReportStock[];
   readonly jobs: readonly ReportJob[];
+  readonly hours: readonly ReportHours[];
+  readonly benches: readonly ReportBench[];
+  readonly materials: readonly ReportMaterials[];
   readonly proof: ReportProof;
   readonly issues: readonly Issue[];
 }

@@ -1,8 +1,9 @@
 import type { Day } from '@twelvemonth/basis';
 import type { KindCaution } from '@twelvemonth/growing';
 import type { SeedListLine } from '../report/forecast-report.ts';
-import type { PlanReport, ReportJob, ReportSowing } from '../report/plan-report.ts';
+import type { PlanReport, ReportJob, ReportMaterials, ReportSowing } from '../report/plan-report.ts';
 import { lineOf, type MonthLine } from './month-line.ts';
+import { type MonthWork, monthMaterialsOf, monthWorkOf } from './month-work.ts';
 import { type CalendarMonth, dayOf, dayOrNull, daysOfMonthWeeks, mondayBefore } from './sheet-days.ts';
 import { headOf, type SheetHead } from './sheet-head.ts';
 
@@ -57,6 +58,8 @@ export interface MonthSheet {
   readonly areas: readonly MonthArea[];
   readonly orders: readonly MonthOrder[];
   readonly cautions: readonly Caution[];
+  readonly work: MonthWork | null;
+  readonly materials: ReportMaterials | null;
 }
 
 export interface MonthRequest {
@@ -153,6 +156,8 @@ export function monthSheetOf(report: PlanReport, request: MonthRequest): MonthSh
     month: request.month,
     areas,
     orders: ordersOf(request.seeds, from, to, thisMonth),
+    work: monthWorkOf(report, from, to),
+    materials: monthMaterialsOf(report, request.month),
     cautions: cautionsOf(
       new Set(sowings.flatMap((s) => s.cautions)),
       new Set(sowings.flatMap(dark)),

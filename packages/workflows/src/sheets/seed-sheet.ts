@@ -1,6 +1,6 @@
 import type { Day } from '@twelvemonth/basis';
 import type { SeedListLine } from '../report/forecast-report.ts';
-import type { PlanReport } from '../report/plan-report.ts';
+import type { PlanReport, ReportMaterials } from '../report/plan-report.ts';
 import { dayOf } from './sheet-days.ts';
 import { headOf, type SheetHead } from './sheet-head.ts';
 
@@ -13,6 +13,8 @@ export interface SeedSheet {
   readonly head: SheetHead;
   /** To be bought, soonest first, then what the tin already holds. */
   readonly lines: readonly SeedLine[];
+  /** Months that take compost, soonest first. */
+  readonly materials: readonly ReportMaterials[];
 }
 
 export function seedSheetOf(report: PlanReport, seeds: readonly SeedListLine[], printedDay: Day): SeedSheet {
@@ -24,5 +26,6 @@ export function seedSheetOf(report: PlanReport, seeds: readonly SeedListLine[], 
         a.orderBy - b.orderBy ||
         a.kindName.localeCompare(b.kindName),
     );
-  return { head: headOf(report, printedDay), lines };
+  const materials = report.materials.filter((month) => month.compostLitres > 0);
+  return { head: headOf(report, printedDay), lines, materials };
 }

@@ -160,6 +160,17 @@ export function printDarkMonths(page: DarkMonthsPage, words: SheetWords): Printa
   };
 }
 
+function materialsSection(sheet: SeedSheet, words: SheetWords): PrintSection[] {
+  if (sheet.materials.length === 0) return [];
+  let before = 0;
+  const items = sheet.materials.map((month) => {
+    const text = words.seeds.material(month, before);
+    before += month.compostLitres;
+    return text;
+  });
+  return [listSection(words.seeds.materialsHeading, items, 2, true)];
+}
+
 export function printSeeds(sheet: SeedSheet, words: SheetWords): Printable {
   const w = words.seeds;
   const rows = sheet.lines.map(
@@ -204,6 +215,7 @@ export function printSeeds(sheet: SeedSheet, words: SheetWords): Printable {
                 groups: [{ heading: '', rows }],
               },
       },
+      ...materialsSection(sheet, words),
     ],
     foot: [words.foot(sheet.head)],
   };

@@ -1,4 +1,5 @@
 import type { Band, Day } from '@twelvemonth/basis';
+import type { ReportMaterials } from '../report/plan-report.ts';
 import type { DarkLine, DarkMonthsPage } from './dark-months.ts';
 import type { FridgeItem, FridgePage, WaterLine } from './fridge-page.ts';
 import type { Caution, MonthJob, MonthLine, MonthOrder, MonthSheet } from './month-sheet.ts';
@@ -177,6 +178,9 @@ export interface SeedWords {
     readonly orderBy: string;
     readonly firstUse: string;
   };
+  readonly materialsHeading: string;
+  /** What is wanted by that month, with all before it. */
+  material(month: ReportMaterials, litresBefore: number): string;
   need(line: SeedLine): string;
   buy(line: SeedLine): string;
   readonly nothing: string;

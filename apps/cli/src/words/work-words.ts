@@ -1,0 +1,71 @@
+import { civilFromDay, dayFromIso } from '@twelvemonth/basis';
+import {
+  type HoursByWork,
+  type MonthWork,
+  type PlanReport,
+  type ReportMaterials,
+  workOf,
+} from '@twelvemonth/workflows';
+import { dateWords } from './date-words.ts';
+import { amountText, capital, countOf } from './number-words.ts';
+
+const workWords: Readonly<Record<keyof HoursByWork, string>> = {
+  sow: 'sowing',
+  plant: 'planting',
+  weed: 'weeding',
+  water: 'watering',
+  pick: 'picking',
+  putBy: 'putting by',
+  clear: 'clearing',
+  visit: 'fetching and putting away tools',
+};
+
+/** "6 h", "20 min". */
+const hoursText = (hours: number): string =>
+  hours < 0.95 ? `${Math.max(5, Math.round(hours * 12) * 5)}\u00a0min` : `${amountText(hours)}\u00a0h`;
+
+function capText(work: MonthWork): string {
+  if (work.cap === null) return '';
+  const over = work.mostHours > work.cap + 0.05 ? ', more than there is' : '';
+  return ` of the ${hoursText(work.cap)} that you have${over}`;
+}
+
+/** "About 4 h a week, most in the week of 14 April: 6 h, mainly planting." */
+export function workText(work: MonthWork): string {
+  const usual = `about ${hoursText(work.meanHours)} a week`;
+  const when = dateWords.week(work.mostMonday).replace('Week', 'week');
+  return `Work: ${usual}, most in the ${when}: ${hoursText(work.mostHours)}${capText(work)}, mainly ${workWords[work.mostBy]}.`;
+}
+
+/** Of the whole plan: one line, or none where nothing is to be done. */
+export function planWorkText(report: PlanReport): string | null {
+  const work = workOf(report.hours);
+  return work === null ? null : workText(work);
+}
+
+const partsOf = ({ trays, pots }: ReportMaterials): string[] => [
+  ...(trays > 0 ? [countOf(trays, 'tray')] : []),
+  ...(pots > 0 ? [countOf(pots, 'pot')] : []),
+];
+
+/** Litres are bought by the bag: nobody needs to know them closer than to five. */
+const litresText = (litres: number): string => `${Math.max(5, Math.ceil(litres / 5) * 5)}\u00a0l`;
+
+export function materialsText(month: ReportMaterials): string {
+  const inUse = partsOf(month);
+  const parts = [
+    ...(month.compostLitres > 0 ? [`${litresText(month.compostLitres)} of compost`] : []),
+    ...(inUse.length > 0 ? [`${inUse.join(' and ')} in use at once`] : []),
+  ];
+  return parts.length === 0 ? '' : `${capital(parts.join('; '))}.`;
+}
+
+/** "By March 2027: 120 l of compost, 45 l of it for that month; 9 trays in use". */
+export function materialsByText(month: ReportMaterials, litresBefore: number): string {
+  const { year, month: number } = civilFromDay(dayFromIso(`${month.month}-01`) ?? 0);
+  const by = dateWords.month({ year, month: number });
+  const all = litresText(litresBefore + month.compostLitres);
+  const own = litresBefore > 0 ? ` in all, ${litresText(month.compostLitres)} of it that month` : '';
+  const inUse = partsOf(month);
+  return `By ${by}: ${all} of compost${own}${inUse.length > 0 ? `; ${inUse.join(' and ')} in use at once` : ''}`;
+}
