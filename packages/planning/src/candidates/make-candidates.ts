@@ -6,7 +6,6 @@
 import { type Day, mondayOf, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
 import {
   type CropType,
-  hardeningDays,
   inSeasonDays,
   NEVER,
   runSowing,
@@ -15,8 +14,10 @@ import {
   usualPotDays,
 } from '@twelvemonth/growing';
 import type { BenchUse, Candidate, GroundClass, PlanningProblem } from '../problem.ts';
+import { benchGrain } from '../program/bench-grain.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { candidateWork } from '../work/minutes-by-week.ts';
+import { benchUses } from './bench-uses.ts';
 import { withoutDominated } from './dominance.ts';
 import { canGrowIn, plantsPerStrip, type RouteChoice, routeChoice } from './routes.ts';
 
@@ -34,7 +35,6 @@ const heldInPotsWeeks = 4;
 /** Crops that hold their ground longer than this may also be cleared so much earlier. */
 const longCropDays = 112;
 const earlierClearWeeks = 8;
-const hardeningWeeks = Math.ceil(hardeningDays / 7);
 const nearlyAllShare = 0.96;
 /** Sowing weeks go on this long: what is begun later feeds nobody within the horizon. */
 const lastSowingBeforeEndWeeks = 8;
@@ -97,42 +97,20 @@ export function probeOf(
   };
 }
 
-function benchUses(
+function raisingOf(
   problem: PlanningProblem,
   choice: RouteChoice,
-  kind: CropType,
   probe: Probe,
   heldWeeks: number,
 ): BenchUse[] {
-  if (choice.benches.length === 0) return [];
-  const plants = probe.plan.plantsCount;
   const startWeek = weekOfDay(probe.plan.startDay);
-  const groundWeek = Math.max(startWeek + 1, weekOfDay(probe.groundDay));
   const emerged = probe.runs.map((run) => Math.min(run.emergenceDay, probe.groundDay));
-  const emergedWeek = Math.max(startWeek + 1, weekOfDay(quantile(emerged, 0.6)) + 1);
-  const last = choice.benches.length - 1;
-  const trayM2 = plants * kind.moduleM2PerPlant;
-  const begins = choice.benches.map((bench, i) => {
-    if (i === 0) return startWeek;
-    return problem.benches[bench]!.stage === 'frame'
-      ? Math.max(startWeek + 1, groundWeek - hardeningWeeks)
-      : emergedWeek;
+  return benchUses(problem.benches, choice, probe.plan.kind, probe.plan.plantsCount, {
+    startWeek,
+    emergedWeek: weekOfDay(quantile(emerged, 0.6)) + 1,
+    readyWeek: weekOfDay(probe.groundDay),
+    heldWeeks,
   });
-  const uses: BenchUse[] = choice.benches.flatMap((bench, i) => {
-    const fromWeek = begins[i]!;
-    const toWeek = i === last ? groundWeek : Math.min(groundWeek, begins[i + 1]!);
-    return fromWeek < toWeek ? [{ bench, fromWeek, toWeek, m2: trayM2 }] : [];
-  });
-  if (heldWeeks > 0) {
-    const potM2 = plants * kind.potM2PerPlant;
-    uses.push({
-      bench: choice.benches[last]!,
-      fromWeek: groundWeek,
-      toWeek: groundWeek + heldWeeks,
-      m2: potM2,
-    });
-  }
-  return uses;
 }
 
 /** The day by which nearly all that it gives has come: the last leaves are not worth the ground. */
@@ -170,7 +148,6 @@ export function candidateOf(
   clearDay: Day,
   heldWeeks: number,
 ): Candidate {
-  const { kind } = probe.plan;
   const planted = choice.stages.length > 0;
   const plan: SowingPlan = {
     ...probe.plan,
@@ -184,8 +161,15 @@ export function candidateOf(
   const runs = scenarios.map(({ member }) => runSowing(problem.context, member, plan, problem.stores));
   const bench =
     ground.bench === null
-      ? benchUses(problem, choice, kind, probe, heldWeeks)
-      : [{ bench: ground.bench, fromWeek: groundFromWeek, toWeek: groundToWeek, m2: ground.stripM2 }];
+      ? raisingOf(problem, choice, probe, heldWeeks)
+      : [
+          {
+            bench: ground.bench,
+            fromWeek: groundFromWeek,
+            toWeek: groundToWeek,
+            m2: benchGrain(ground.stripM2),
+          },
+        ];
   const sowing = { plan, ground: groundIndex, stripsCount: 1, groundFromWeek, groundToWeek, bench };
   const outcomes = runs.map(({ lots }, s) => ({ prob: scenarios[s]!.prob, lots }));
   return {

@@ -1,4 +1,5 @@
 import type { Candidate, PlanningProblem } from '../problem.ts';
+import { benchGrain } from './bench-grain.ts';
 import type { ProgramBuilder } from './program-builder.ts';
 
 const clamp = (problem: PlanningProblem, week: number): number =>
@@ -82,15 +83,12 @@ export function benchRows(
           column: columnOf[c]!,
           from: use.fromWeek,
           to: use.toWeek,
-          amount: roundedM2(use.m2),
+          amount: benchGrain(use.m2),
         })),
     );
     occupancyRows(builder, problem, bench.capacityM2, spans);
   });
 }
-
-/** Up to the grain of the coefficients, so that what begins also ends, and never less than it takes. */
-const roundedM2 = (m2: number): number => Math.ceil(m2 * 1024) / 1024;
 
 /** A crop that stands goes on in exactly one of its ways. */
 export function standingRows(

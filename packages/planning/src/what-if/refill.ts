@@ -11,6 +11,7 @@ import type { BenchUse, Candidate, Choice, PlanningProblem } from '../problem.ts
 import { chooseScenarios, type Scenario } from '../scenarios/choose-scenarios.ts';
 import { choicesOf, emptyState, fillGreedily, take } from '../solve/greedy.ts';
 import type { PlacedSowing } from '../verdict/measure.ts';
+import { candidateWork } from '../work/minutes-by-week.ts';
 
 export interface RefillRequest {
   /** The problem of the plan; its context holds the members to be fed, as they are after what went wrong. */
@@ -51,6 +52,7 @@ function keptCandidate(
     bench,
     startWeek: problem.fromWeek,
     minutes: 0,
+    work: candidateWork(problem, sowing, []).work,
     mostBatches: 1,
     group: `kept/${plan.id}`,
     lots: scenarios.map(() => []),
@@ -70,6 +72,7 @@ export function refill(request: RefillRequest): Choice[] {
     fromDay,
     fromWeek,
     weekCount: problem.weekCount - passed,
+    capMinutesByWeek: problem.capMinutesByWeek?.slice(passed) ?? null,
   };
   const scenarios = chooseScenarios(problem, probePlans(later), scenarioCount);
   const candidates = makeCandidates(later, scenarios, () => {});
@@ -79,7 +82,7 @@ export function refill(request: RefillRequest): Choice[] {
     appetite: { ...problem.appetite, garden: lostServings },
   };
   const state = emptyState(hungry, scenarios);
-  const goesOn = kept.map((sowing) => keptCandidate(sowing, scenarios, problem));
+  const goesOn = kept.map((sowing) => keptCandidate(sowing, scenarios, later));
   for (const candidate of goesOn) take(state, candidate, 1);
   fillGreedily(hungry, scenarios, candidates, state, stopRequested);
   const old = new Set(goesOn);
