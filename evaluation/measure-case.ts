@@ -72,7 +72,7 @@ export async function measureCase(
   const seconds = elapsedSeconds();
 
   progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });
-  const { sowings, unplaced } = chosenSowings(problem, chosen.choices);
+  const { sowings, unplaced } = chosenSowings(problem, chosen.choices, chosen.scenarios);
   const compared = comparedRoleWeeks(problem.appetite, chosen.relaxedEatenShare);
   const all = comparedRoleWeeks(problem.appetite, undefined);
   const measure = (placed: readonly PlacedSowing[]): Measured => {

@@ -42,7 +42,7 @@ async function planned(drawn: DrawnGarden, withSolver: boolean, moreBeds = 0): P
       elapsedSeconds: () => 0,
     },
   );
-  return { own, problem, chosen, ...chosenSowings(problem, chosen.choices) };
+  return { own, problem, chosen, ...chosenSowings(problem, chosen.choices, chosen.scenarios) };
 }
 
 /** Counted here once more, from the sowings alone: neither ledger, nor program, nor the independent check. */

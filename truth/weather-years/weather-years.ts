@@ -80,7 +80,16 @@ function asWeatherYear(
     year,
     startDay,
     member,
-    context: { site, purpose: 'check', exposures, members: [member], startDay, dayCount, away: [], lengthOfDay },
+    context: {
+      site,
+      purpose: 'check',
+      exposures,
+      members: [member],
+      startDay,
+      dayCount,
+      away: [],
+      lengthOfDay,
+    },
   };
 }
 

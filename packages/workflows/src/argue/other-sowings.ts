@@ -3,6 +3,7 @@ import { isoFromDay, mondayOf, weekOfDay } from '@twelvemonth/basis';
 import { allFamilies, NEVER, type SowingPlan } from '@twelvemonth/growing';
 import {
   type Candidate,
+  candidateWork,
   emptyState,
   type GreedyState,
   makeCandidates,
@@ -39,6 +40,8 @@ export function asCandidate(
   scenarios: readonly Scenario[],
 ): Candidate {
   const { plan, ground, groundFromWeek, groundToWeek, bench, stripsCount, standing } = sowing;
+  const lots = scenarios.map(({ member }) => sowing.runs[problem.context.members.indexOf(member)]!.lots);
+  const outcomes = lots.map((own, s) => ({ prob: scenarios[s]!.prob, lots: own }));
   return {
     plan,
     ground,
@@ -48,9 +51,10 @@ export function asCandidate(
     bench,
     startWeek: weekOfDay(plan.startDay),
     minutes: 0,
+    work: candidateWork(problem, sowing, outcomes).work,
     mostBatches: 1,
     group: standing === null ? null : plan.id,
-    lots: scenarios.map(({ member }) => sowing.runs[problem.context.members.indexOf(member)]!.lots),
+    lots,
   };
 }
 

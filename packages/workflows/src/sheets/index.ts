@@ -1,9 +1,8 @@
 export * from './dark-months.ts';
 export * from './fridge-page.ts';
 export * from './month-sheet.ts';
-export { numberRuns, placeNamesOf } from './place-names.ts';
 export * from './month-work.ts';
-export { numberRuns } from './place-names.ts';
+export { numberRuns, placeNamesOf } from './place-names.ts';
 export * from './print-fridge.ts';
 export type * from './printable.ts';
 export * from './render/csv.ts';
