@@ -9,6 +9,7 @@ import { addPlan } from './commands/plan.ts';
 import { addProbe } from './commands/probe.ts';
 import { addSeeds } from './commands/seeds.ts';
 import { addSheet } from './commands/sheet.ts';
+import { addSlots } from './commands/slots.ts';
 import { addTruth } from './commands/truth.ts';
 import { addWhatIf } from './commands/what-if.ts';
 import { CliFailure } from './run/cli-failure.ts';
@@ -34,6 +35,7 @@ function programOf(terminal: Terminal, exit: (code: number) => void): Command {
   addForecast(program, terminal);
   addExplain(program, terminal);
   addSheet(program, terminal);
+  addSlots(program, terminal);
   addCheck(program, terminal, exit);
   addClimate(program, terminal);
   addKinds(program, terminal);

@@ -1,5 +1,6 @@
 export * from './argue/explain-sowing.ts';
 export * from './argue/open-plan.ts';
+export * from './argue/slots.ts';
 export * from './climate-garden.ts';
 export { comparePlans } from './compare/compare-plans.ts';
 export * from './forecast-garden.ts';

@@ -16,6 +16,7 @@ export type WorkflowFunctions = Pick<
   | 'whatIfGarden'
   | 'openPlan'
   | 'explainSowing'
+  | 'slotsFor'
 >;
 
 /** Loaded when needed: help and usage errors do not wait for the engine. */

@@ -40,6 +40,12 @@ export const commandHelp = {
       `  $ twelvemonth explain examples/marram-end.jsonc 12\n  $ twelvemonth explain examples/marram-end.jsonc leek\n  $ twelvemonth explain examples/marram-end.jsonc 2027-02-08 --role salad-leaves\n\nA plan.json given with --plan, or one beside the garden file that is newer than it, is used; otherwise a plan is made first.`,
     ),
   },
+  slots: {
+    about: 'where and when one more sowing of a kind would fit, and what it would fill on the table',
+    example: example(
+      `  $ twelvemonth slots examples/marram-end.jsonc --kind lambs-lettuce\n  $ twelvemonth slots examples/marram-end.jsonc --kind carrot-early --count 200 --plan winter/plan.json\n\nBeside the plan given with --plan, or the one beside the garden file; without any, beside what stands.`,
+    ),
+  },
   sheet: {
     about: "print a sheet: a month's work, the dark months counted back, or this week's fridge page",
     example: example(
@@ -98,6 +104,8 @@ export const optionHelp = {
   seedFormat: 'how it is laid out',
   plan: 'plan to print from (default: plan.json beside the file if it is newer)',
   planToArgue: 'plan to argue with (default: plan.json beside the file if it is newer)',
+  slotPlants: 'plants wanted (default: as many as are still well used)',
+  slotMost: 'how many slots to show',
   todayArgue:
     'the day to look from: what should have begun before it is too late (default: first day of the plan)',
   outFile: 'write to this file instead of the screen',
@@ -125,6 +133,8 @@ export const explainWhat =
   'a sowing by its id, the number on its label or its kind; or a week by one of its days, as 2027-02-08';
 export const noSuchSowingText = (what: string, nearest: string, first: number, last: number): string =>
   `There is no sowing "${what}" in this plan.${nearest === '' ? '' : ` Was "${nearest}" meant?`} Give an id, a kind, a number on a label (${first} to ${last}), or a day as 2027-02-08 for its week.`;
+export const standsForYearsText = (kindName: string): string =>
+  `${kindName} stands for years: it is planted once, under "standing", and not sown anew by the plan.`;
 export const notInFileText = (id: string): string =>
   `The plan has ${id}, but the garden file no longer has its kind, its place or what it is raised on. Plan again: twelvemonth plan FILE --out DIR`;
 export const kindArgument = 'a kind, as "twelvemonth kinds" lists it';

@@ -6,6 +6,7 @@ import {
   type BenchUse,
   type Placement,
   type PlanningProblem,
+  placeInStrips,
   plantsPerStrip,
   routeChoice,
   type StandingCrop,
@@ -117,6 +118,28 @@ function standingOf(problem: PlanningProblem, crop: StandingCrop, sowing: Report
   };
 }
 
+/** What the report does not know gets the strips where it is said to stand. */
+function laidOut(problem: PlanningProblem, all: readonly Planned[]): Planned[] {
+  const homeless = all.filter(({ placements }) => placements.length === 0);
+  const placed = problem.ground.flatMap((ground, g) => {
+    const bookings = homeless
+      .filter((s) => s.ground === g)
+      .map((s) => ({
+        id: s.id,
+        family: s.plan.kind.family,
+        fromWeek: s.groundFromWeek,
+        toWeek: s.groundToWeek,
+        stripsCount: s.stripsCount,
+        place: s.standing?.place ?? null,
+        placeNumber: s.standing?.placeNumber ?? null,
+      }));
+    return placeInStrips(ground, bookings).placements;
+  });
+  return all.map((s) =>
+    s.placements.length > 0 ? s : { ...s, placements: placed.filter((p) => p.booking === s.id) },
+  );
+}
+
 export interface ReadBack {
   readonly sowings: readonly ChosenSowing[];
   /** Ids of sowings that the garden file no longer has room, kind or route for. */
@@ -139,7 +162,7 @@ export function sowingsOfReport(
     return draft ?? [];
   });
   const standing = problem.standing.map((crop) => standingOf(problem, crop, byId.get(crop.plan.id)));
-  const sowings = [...standing, ...drafts].map((planned) => ({
+  const sowings = laidOut(problem, [...standing, ...drafts]).map((planned) => ({
     ...planned,
     runs: problem.context.members.map((member) =>
       runSowing(problem.context, member, planned.plan, problem.stores),

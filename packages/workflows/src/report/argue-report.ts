@@ -85,3 +85,48 @@ export interface SowingReasons {
   /** Other sowings of the same kind in the plan, numbers on their labels. */
   readonly likeIt: readonly number[];
 }
+
+export interface Slot {
+  /** Number 0, id of its own making: it is not in the plan. */
+  readonly sowing: ReportSowing;
+  readonly servings: number;
+  readonly fills: readonly EatenBecause[];
+  /** Servings and lean role-weeks missing less than without it. */
+  readonly missingFilled: number;
+  readonly leanFilled: number;
+  /** Share of years in which nothing comes of it. */
+  readonly neverShare: number;
+}
+
+/**
+ * 'nothing-free': all ground or bench is taken · 'no-such-place': it grows in nothing that this household has ·
+ * 'banned': a disease on record forbids its family · 'never-ready': begun from now on it is not ready in time.
+ */
+export type NoSlotBecause = 'nothing-free' | 'no-such-place' | 'banned' | 'never-ready';
+
+export interface SlotInstead {
+  readonly sowing: OtherSowing;
+  readonly replaces: { readonly id: string; readonly number: number; readonly kindName: string };
+  /** Servings missing more than in the plan; below 0: fewer. */
+  readonly missingChange: number;
+}
+
+export interface SlotsReport {
+  readonly schemaVersion: 1;
+  readonly about: 'slots';
+  readonly kind: string;
+  readonly kindName: string;
+  readonly startsAs: string;
+  readonly from: string;
+  /** What else is in the ground: a plan, or only what stands. */
+  readonly beside: 'plan' | 'what-stands';
+  /** Numbers of its sowings that the plan has already. */
+  readonly inPlan: readonly number[];
+  readonly roleNames: Readonly<Record<string, string>>;
+  readonly slots: readonly Slot[];
+  readonly none: NoSlotBecause | null;
+  readonly instead: SlotInstead | null;
+  /** The household's own wishes leave it out. */
+  readonly unwanted: boolean;
+  readonly mostPlants: number | null;
+}
