@@ -1,5 +1,6 @@
 export * from './beds/strips.ts';
 export * from './candidates/make-candidates.ts';
+export * from './candidates/place-care.ts';
 export * from './candidates/routes.ts';
 export * from './problem.ts';
 export * from './program/price.ts';

@@ -143,6 +143,7 @@ export function forecastGarden(
     plantsCount,
     protection: protectionOf(garden),
     keepsSeed: garden.savesSeedOf.includes(kind.id),
+    care: { visitsPerWeek: found.place.visitsPerWeek, inTub: found.place.use === 'tub' },
   };
   const stores = storesOf(garden);
   const runs = context.members.map((member) => runSowing(context, member, plan, stores));

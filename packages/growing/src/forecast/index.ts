@@ -9,4 +9,5 @@ export * from './sowing-plan.ts';
 export * from './sowing-run.ts';
 export type { RoomG } from './store-room.ts';
 export * from './torn-cover.ts';
+export { seldomVisitsPerWeek, visitedShare } from './unattended.ts';
 export * from './usual-keeping.ts';

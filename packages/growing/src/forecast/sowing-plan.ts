@@ -7,6 +7,13 @@ export interface RaisingStage {
   readonly exposure: string;
 }
 
+/** Who looks after the place where it grows, as far as that decides what is had of it. */
+export interface PlaceCare {
+  readonly visitsPerWeek: number;
+  /** A tub has no ground to draw on. */
+  readonly inTub: boolean;
+}
+
 /** One sowing as the engine needs it: what, when, through which places, until when. */
 export interface SowingPlan {
   readonly id: string;
@@ -34,6 +41,8 @@ export interface SowingPlan {
   readonly protection: readonly ('mesh' | 'net' | 'fleece')[];
   /** The household keeps seed, cloves or tubers of it for the next planting: that share of the harvest is not eaten. */
   readonly keepsSeed?: boolean;
+  /** Absent: somebody comes by nearly every day, and it is no tub. */
+  readonly care?: PlaceCare;
 }
 
 /** Where a glut of it may go before it spoils. */

@@ -23,6 +23,8 @@ import type { ForecastContext, Member } from './member.ts';
 import { boltedShareBy, coldCountsUntil, endByBolting } from './run-to-seed.ts';
 import { fullServingsOf } from './servings.ts';
 import type { HarvestReason, HarvestRun, Lot, SowingPlan, SowingRun } from './sowing-plan.ts';
+import { attendedLots } from './unattended.ts';
+import { type Unwatered, wateredShareBy } from './unwatered.ts';
 
 function isCovered(context: ForecastContext, exposure: string): boolean {
   const material = context.exposures.get(exposure)?.cover.material ?? 'open';
@@ -66,7 +68,20 @@ interface Gathered {
   boltedShare: number;
 }
 
+function unwatered(context: ForecastContext, plan: SowingPlan, growing: Growing): Unwatered {
+  const { startDay, groundDay } = growing.raised;
+  const inTub = plan.care?.inTub ?? false;
+  return {
+    away: context.away,
+    southern: growing.southern,
+    startDay: plan.stages.length > 0 ? startDay : groundDay,
+    groundDay,
+    dries: inTub ? 'tub' : isCovered(context, plan.exposure) ? 'cover' : null,
+  };
+}
+
 function gather(
+  context: ForecastContext,
   plan: SowingPlan,
   growing: Growing,
   survival: Survival,
@@ -78,6 +93,8 @@ function gather(
   const { kind } = plan;
   const { raised } = growing;
   const firstDays = new Map<string, Day>();
+  const dry = unwatered(context, plan, growing);
+  const attendance = { away: context.away, care: plan.care, crop: kind.crop };
   const stand = standShare(raised.germinatingShare);
   let plants =
     plan.plantsCount * stand * (1 - kind.growingLossShare) * (1 - windLoss) * raised.raisedYieldShare;
@@ -105,6 +122,7 @@ function gather(
     const hazardLast = survival.hazards(lastDay);
     const span = Math.max(1, lastDay - firstDay);
     const survivalAt = (day: Day): number =>
+      wateredShareBy(dry, day) *
       survival.frost(day) *
       partSoundShare(harvest, raised.bed, raised.groundDay, firstDay, day, survival.frostGainC) *
       (hazardFirst + ((hazardLast - hazardFirst) * (day - firstDay)) / span);
@@ -118,9 +136,10 @@ function gather(
     const lots = lotsOf({ ...maker, fullServings: full * (1 - bolted) });
     if (bolted > 0 && kind.bolting?.effect === 'fresh')
       lots.push(...boltedLots(plan, growing, harvest, firstDay, full * bolted, survivalAt));
-    gathered.lots.push(...lots);
-    const servings = lots.reduce((sum, l) => sum + l.servings, 0);
-    const killed = servings < 0.02 * full;
+    const killed = lots.reduce((sum, l) => sum + l.servings, 0) < 0.02 * full;
+    const had = attendedLots(attendance, harvest.habit, lots, firstDay, lastDay);
+    gathered.lots.push(...had);
+    const servings = had.reduce((sum, l) => sum + l.servings, 0);
     gathered.harvests.push({
       id: harvest.id,
       role: harvest.role,
@@ -207,8 +226,10 @@ function gatherPerennial(
           survivalAt,
           stores: new Set(),
         });
-        gathered.lots.push(...lots);
-        servings += lots.reduce((total, l) => total + l.servings, 0);
+        const attendance = { away: context.away, care: plan.care, crop: plan.kind.crop };
+        const had = attendedLots(attendance, harvest.habit, lots, firstDay, lastDay);
+        gathered.lots.push(...had);
+        servings += had.reduce((total, l) => total + l.servings, 0);
         if (first === NEVER) first = firstDay;
         last = lastDay;
       }
@@ -266,7 +287,7 @@ export function runSowing(
   const windLoss = windLossShare(kind, context.exposures.get(plan.exposure));
   const gathered: Gathered = { harvests: [], lots: [], boltedShare: 0 };
   if (kind.perennial) gatherPerennial(context, plan, growing, end, gathered);
-  else gather(plan, growing, survival, end, windLoss, stores, gathered);
+  else gather(context, plan, growing, survival, end, windLoss, stores, gathered);
 
   const clearDay = naturalClearDay(plan, gathered, end, raised);
   const cutShort = gathered.harvests.some((h) => h.reason === 'ran-to-seed' || h.lastDay === end.day);

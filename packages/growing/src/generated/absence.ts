@@ -10,7 +10,15 @@ export const absenceTable = Object.freeze({
     'picks-twice-share': 0.9,
     'cuts-once-share': 0.9,
   }),
-  'left-bean': numbers({
+  'left-french-bean': numbers({
+    'stops-after-days': 10,
+    'later-share': 0.55,
+  }),
+  'left-runner-bean': numbers({
+    'stops-after-days': 10,
+    'later-share': 0.55,
+  }),
+  'left-broad-bean': numbers({
     'stops-after-days': 10,
     'later-share': 0.55,
   }),

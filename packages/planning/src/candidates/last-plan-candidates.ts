@@ -3,11 +3,13 @@
  * told, however the weeks that are looked at have shifted since. Their work and ground count for less: what was promised
  * is moved only for more than a trifle.
  */
+
 import { mondayOf } from '@twelvemonth/basis';
 import type { Candidate, LastSowing, PlanningProblem } from '../problem.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { costOf } from '../solve/greedy.ts';
 import { candidateOf, probeOf } from './make-candidates.ts';
+import { careOf } from './place-care.ts';
 import { canGrowIn, plantsPerStrip, routeChoice } from './routes.ts';
 
 /** Part of its price that a sowing is let off for staying as it was. Judged: 0.5 to 1 makes little difference. */
@@ -35,6 +37,7 @@ function staying(
     plantsCount: plantsPerStrip(kind, ground),
     protection: problem.protection,
     keepsSeed: problem.savesSeedOf.has(kind.id),
+    care: careOf(ground),
   };
   const probe = probeOf(problem, scenarios, plan);
   if (probe === null) return null;

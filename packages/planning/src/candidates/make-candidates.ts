@@ -3,6 +3,7 @@
  * of ground that can carry it, in every week (every second for slow kinds), with one to three ends. What gives little
  * for its ground, against the best week of the same kind in the same ground, is left out.
  */
+
 import { type Day, mondayOf, quantileOfSorted, type Week, weekOfDay } from '@twelvemonth/basis';
 import {
   type CropType,
@@ -19,6 +20,7 @@ import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { candidateWork } from '../work/minutes-by-week.ts';
 import { benchUses } from './bench-uses.ts';
 import { withoutDominated } from './dominance.ts';
+import { careOf } from './place-care.ts';
 import { canGrowIn, plantsPerStrip, type RouteChoice, routeChoice } from './routes.ts';
 
 /** A week's sowing is kept when it gives at least this share of the best week's servings per strip. */
@@ -248,6 +250,7 @@ function probesOf(
       plantsCount: plantsPerStrip(kind, ground),
       protection: problem.protection,
       keepsSeed: problem.savesSeedOf.has(kind.id),
+      care: careOf(ground),
     });
     if (probe === null) continue;
     slow = probe.firstWeek - weekOfDay(startDay) > slowAfterWeeks;

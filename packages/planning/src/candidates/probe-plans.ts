@@ -1,7 +1,9 @@
 /** A fixed handful of sowings by which members are compared: every kind, spread over the year, in its first ground. */
+
 import { mondayOf } from '@twelvemonth/basis';
 import type { SowingPlan } from '@twelvemonth/growing';
 import type { PlanningProblem } from '../problem.ts';
+import { careOf } from './place-care.ts';
 import { canGrowIn, plantsPerStrip, routeChoice } from './routes.ts';
 
 const probeEveryWeeks = 13;
@@ -24,6 +26,7 @@ export function probePlans(problem: PlanningProblem): SowingPlan[] {
       plantsCount: plantsPerStrip(kind, ground),
       protection: problem.protection,
       keepsSeed: problem.savesSeedOf.has(kind.id),
+      care: careOf(ground),
     }));
   });
 }

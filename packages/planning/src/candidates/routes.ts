@@ -1,4 +1,4 @@
-import type { CropType, RaisingStage, RouteId } from '@twelvemonth/growing';
+import { type CropType, type RaisingStage, type RouteId, seldomVisitsPerWeek } from '@twelvemonth/growing';
 import type { Bench, GroundClass, PlanningProblem } from '../problem.ts';
 
 export interface RouteChoice {
@@ -36,8 +36,22 @@ export function routeChoice(problem: Pick<PlanningProblem, 'benches'>, route: Ro
   };
 }
 
-export function canGrowIn(kind: CropType, ground: GroundClass): boolean {
+/** Ground of the right sort that no disease on record bans the family from. */
+export function couldGrowIn(kind: CropType, ground: GroundClass): boolean {
   return kind.growsIn.includes(ground.growsIn) && !ground.bannedFamilies.includes(kind.family);
+}
+
+/** All that it gives is cut for tonight's salad. */
+export function isForTonight(kind: Pick<CropType, 'harvests'>): boolean {
+  return kind.harvests.every(
+    ({ role, habit }) => role === 'salad-leaves' && (habit === 'cuts' || habit === 'tips'),
+  );
+}
+
+/** Could grow there, and somebody comes by often enough for it. */
+export function canGrowIn(kind: CropType, ground: GroundClass): boolean {
+  const often = ground.visitsPerWeek > seldomVisitsPerWeek;
+  return couldGrowIn(kind, ground) && (often || !isForTonight(kind));
 }
 
 /** Stations of a kind on one strip: by spacing in beds, by litres in tubs. */

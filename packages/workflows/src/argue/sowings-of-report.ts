@@ -1,9 +1,10 @@
 /** A plan that was written down, as sowings that can be simulated again: places, weeks, stages and plants from the report. */
 import { weekOfDay } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
-import { type RouteId, runSowing, type SowingPlan } from '@twelvemonth/growing';
+import { type RouteId, runSowing, type SowingPlan, seedlingOfModuleShare } from '@twelvemonth/growing';
 import {
   type BenchUse,
+  careOf,
   type Placement,
   type PlanningProblem,
   placeInStrips,
@@ -36,7 +37,8 @@ function benchesOf(problem: PlanningProblem, sowing: ReportSowing, plan: SowingP
   return sowing.route.flatMap((stage) => {
     const bench = problem.benches.findIndex((b) => b.place === stage.place);
     if (bench < 0) return [];
-    const each = stage.stage === 'pots' ? plan.kind.potM2PerPlant : plan.kind.moduleM2PerPlant;
+    const seedTray = stage.stage === 'mat' && plan.route === 'warm' ? seedlingOfModuleShare : 1;
+    const each = stage.stage === 'pots' ? plan.kind.potM2PerPlant : plan.kind.moduleM2PerPlant * seedTray;
     const [fromWeek, toWeek] = [weekOfDay(dayOf(stage.from)), weekOfDay(dayOf(stage.to))];
     return fromWeek < toWeek ? [{ bench, fromWeek, toWeek, m2: plan.plantsCount * each }] : [];
   });
@@ -69,6 +71,7 @@ function draftOf(garden: Garden, problem: PlanningProblem, sowing: ReportSowing)
     plantsCount: Math.abs(full - sowing.count.plant) <= countTolerance ? full : sowing.count.plant,
     protection: problem.protection,
     keepsSeed: problem.savesSeedOf.has(kind.id),
+    care: careOf(own),
   };
   const groundFromWeek = weekOfDay(plan.plantDay ?? plan.startDay);
   const groundToWeek = Math.max(groundFromWeek + 1, weekOfDay(dayOf(sowing.clear)) + 1);

@@ -2,7 +2,7 @@
 import { weekOfDay } from '@twelvemonth/basis';
 import type { Wish } from '@twelvemonth/garden';
 import type { RouteId, SowingPlan } from '@twelvemonth/growing';
-import { canGrowIn, plantsPerStrip, routeChoice, type StandingCrop } from '@twelvemonth/planning';
+import { careOf, couldGrowIn, plantsPerStrip, routeChoice, type StandingCrop } from '@twelvemonth/planning';
 import { kindOf } from '../kinds/garden-kinds.ts';
 import { exposureKey, exposureOf } from './exposures.ts';
 import { classOf, naturalEnd, type StandingInput } from './standing.ts';
@@ -15,7 +15,7 @@ function firmCrop(input: StandingInput, firm: Firm): StandingCrop | null {
   const home = garden.places.find((place) => place.id === firm.place);
   if (kind === undefined || home === undefined) return null;
   const index = classOf(ground, home);
-  if (index < 0 || !canGrowIn(kind, ground[index]!)) return null;
+  if (index < 0 || !couldGrowIn(kind, ground[index]!)) return null;
   const routes = kind.routes.filter((route) => firm.route === null || route === firm.route);
   const choice = [...routes, ...kind.routes]
     .map((route: RouteId) => routeChoice({ benches }, route))
@@ -34,6 +34,7 @@ function firmCrop(input: StandingInput, firm: Firm): StandingCrop | null {
     plantsCount: firm.plantsCount,
     protection: input.protection,
     keepsSeed: garden.savesSeedOf.includes(kind.id),
+    care: careOf(ground[index]!),
   };
   const { endDay, groundDay } = naturalEnd(context, plan, stores, fromDay);
   const inPlace = choice.stages.length === 0;

@@ -1,5 +1,5 @@
 import type { Garden, GardenPlace } from '@twelvemonth/garden';
-import { allFamilies, type Exposure, type GrowsIn } from '@twelvemonth/growing';
+import { allFamilies, type Exposure, type GrowsIn, seldomVisitsPerWeek } from '@twelvemonth/growing';
 import type { Bed, Bench, GroundClass } from '@twelvemonth/planning';
 import { exposureKey, exposureOf } from './exposures.ts';
 
@@ -87,9 +87,9 @@ export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass
     const exposure = exposureKey(exposureOf(garden, place));
     const banned = bannedFamilies(place);
     const strips = stripsOf(place);
-    const often = place.visitsPerWeek > 2;
+    const often = place.visitsPerWeek > seldomVisitsPerWeek;
     const id = [poolKey(exposureOf(garden, place)), inside, strips.stripM2, strips.stripLitres, ...banned]
-      .concat(often ? [] : ['seldom'])
+      .concat(often ? [] : [`seldom-${Math.round(place.visitsPerWeek)}`])
       .join('|');
     const bench = place.use === 'bench' ? benches.findIndex((b) => b.place === place.id) : -1;
     let ground = classes.get(id);

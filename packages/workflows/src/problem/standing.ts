@@ -11,7 +11,7 @@ import {
   type SowingPlan,
   type StoreId,
 } from '@twelvemonth/growing';
-import type { Bench, GroundClass, StandingCrop } from '@twelvemonth/planning';
+import { type Bench, careOf, type GroundClass, type StandingCrop } from '@twelvemonth/planning';
 import { kindOf } from '../kinds/garden-kinds.ts';
 import { exposureKey, exposureOf } from './exposures.ts';
 import { stripsOf } from './ground.ts';
@@ -153,6 +153,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       plantedDay: kind.perennial && begunAt !== null ? middleOf(begunAt) : null,
       protection: input.protection,
       keepsSeed: garden.savesSeedOf.includes(kind.id),
+      care: careOf(ground[index]!),
     };
     const { endDay, groundDay } = naturalEnd(context, plan, stores, fromDay);
     const days = clearDaysUntil(endDay, fromDay, standing.mayClearFrom);

@@ -1,6 +1,8 @@
 /** The rivals' ground: strips, benches and plants counted by week; what stands is kept, or cleared when it may be. */
+
 import { type Day, type Week, weekOfDay } from '@twelvemonth/basis';
 import type { SowingPlan } from '@twelvemonth/growing';
+import { careOf } from '../../candidates/place-care.ts';
 import { plantsPerStrip, type RouteChoice, routeChoice } from '../../candidates/routes.ts';
 import type { BenchUse, Candidate, PlanningProblem, StandingCrop } from '../../problem.ts';
 import { groundLedger } from '../../solve/ground-ledger.ts';
@@ -82,6 +84,7 @@ function candidateFor(
       plantsCount: plantsPerStrip(kind, own),
       protection: problem.protection,
       keepsSeed: problem.savesSeedOf.has(kind.id),
+      care: careOf(own),
     },
     ground,
     stripsPerBatch: 1,
