@@ -143,7 +143,7 @@ describe('the cases together', () => {
   it('stand in the page with their hashes and what could not be planned', () => {
     const cases = [caseOf('a', measured(20, 40, 90), rival(100, 200))];
     const failed = [{ name: 'broken', reason: 'no climate' }];
-    const settings = { effort: 1, memberCount: 2, checkMemberCount: 3 };
+    const settings = { effort: 1, memberCount: 2, checkMemberCount: 3, solver: true };
     const run = { date: '2026-11-25', settings, madeWith: madeWithNow(), cases, failed };
     const page = pageLines(run, summaryOf(cases)).join('\n');
     expect(page).toContain('- broken: no climate');

@@ -65,10 +65,10 @@ export async function measureCase(
   const check = contextOf(garden, null, 'check', { ...size, memberCount: checkMemberCount });
   if (context === null || check === null) throw new Error(`${name} has no climate`);
   const problem = buildProblem(garden, context, size);
-  const solver = await createHighsSolver();
+  const solver = task.solver ? await createHighsSolver() : null;
   const options = { ...size, checkMemberCount, effort, timeLimitSeconds: null };
   const ports = { solver, progress, stopRequested: () => false, elapsedSeconds };
-  const chosen = await choosePlan(problem, options, ports).finally(() => solver.dispose());
+  const chosen = await choosePlan(problem, options, ports).finally(() => solver?.dispose());
   const seconds = elapsedSeconds();
 
   progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });

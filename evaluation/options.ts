@@ -30,6 +30,7 @@ Plans invented gardens and measures the plans beside two rival gardeners: docs/e
   --members N      members planned with (${fullSettings.memberCount}; small ${smallSettings.memberCount})
   --check N        members measured with (${fullSettings.checkMemberCount}; small ${smallSettings.checkMemberCount})
   --at-once N      cases planned at the same time (2)
+  --first-plan     without the solver: quick, to look for weaknesses
   --date ISO       date on the table; left out: that of the last commit
 `;
 
@@ -71,6 +72,7 @@ export function readWishes(args: readonly string[]): Wishes | null {
           effort: { type: 'string' },
           members: { type: 'string' },
           check: { type: 'string' },
+          'first-plan': { type: 'boolean', default: false },
           date: { type: 'string' },
           'at-once': { type: 'string' },
         },
@@ -87,12 +89,15 @@ export function readWishes(args: readonly string[]): Wishes | null {
     effort: wholeNumber('effort', values.effort, 0, usual.effort),
     memberCount: wholeNumber('members', values.members, 1, usual.memberCount),
     checkMemberCount: wholeNumber('check', values.check, 1, usual.checkMemberCount),
+    solver: !values['first-plan'],
   };
   const date = values.date ?? null;
   if (date !== null && dayFromIso(date) === null)
     throw new WishRefused(`--date ${date}: a day such as 2026-11-25 is needed.`);
   if (values.update && values.case !== undefined)
     throw new WishRefused('--update writes a whole table: leave --case out.');
+  if (values.update && !settings.solver)
+    throw new WishRefused('--update is for plans made with the solver: leave --first-plan out.');
   if (values.update && values.small && JSON.stringify(settings) !== JSON.stringify(smallSettings))
     throw new WishRefused(
       '--small --update keeps to the small settings: leave --effort, --members and --check out.',
