@@ -8,7 +8,7 @@ export const endOfCountedWeeks = 65;
 /** [role][week], true where the role-week is compared. `relaxedShare`: what the relaxation eats of the garden's part. */
 export function comparedRoleWeeks(
   appetite: Appetite,
-  relaxedShare: readonly Float64Array[] | undefined,
+  relaxedShare: readonly Float64Array[] | null,
 ): boolean[][] {
   return appetite.roles.map((_, role) =>
     Array.from({ length: appetite.weekCount }, (_, week) => {
@@ -51,10 +51,10 @@ export function fareIn(
 /** Servings that the relaxation itself misses in the compared role-weeks. */
 export function missingInBound(
   appetite: Appetite,
-  relaxedShare: readonly Float64Array[] | undefined,
+  relaxedShare: readonly Float64Array[] | null,
   compared: readonly (readonly boolean[])[],
 ): number | null {
-  if (relaxedShare === undefined) return null;
+  if (relaxedShare === null) return null;
   let missing = 0;
   compared.forEach((weeks, role) => {
     weeks.forEach((counts, week) => {

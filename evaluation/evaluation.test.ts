@@ -25,7 +25,7 @@ const eatenOf = (onions: number, leeks: number): Eaten => {
 
 describe('compared role-weeks', () => {
   it('are weeks 13 to 64, all of them where nobody says what the relaxation eats', () => {
-    const compared = comparedRoleWeeks(appetite, undefined);
+    const compared = comparedRoleWeeks(appetite, null);
     expect(compared[0]!.indexOf(true)).toBe(13);
     expect(compared[0]!.lastIndexOf(true)).toBe(64);
     expect(compared[1]!.filter(Boolean)).toHaveLength(52);

@@ -73,8 +73,9 @@ export async function measureCase(
 
   progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });
   const { sowings, unplaced } = chosenSowings(problem, chosen.choices, chosen.scenarios);
-  const compared = comparedRoleWeeks(problem.appetite, chosen.relaxedEatenShare);
-  const all = comparedRoleWeeks(problem.appetite, undefined);
+  const relaxedShare = chosen.relaxedEatenShare ?? null;
+  const compared = comparedRoleWeeks(problem.appetite, relaxedShare);
+  const all = comparedRoleWeeks(problem.appetite, null);
   const measure = (placed: readonly PlacedSowing[]): Measured => {
     const found = scorePlaced(problem, check, placed, firstCountedWeek, endOfCountedWeeks);
     const inAll = fareIn(problem.appetite, found.eaten, all);
@@ -102,8 +103,8 @@ export async function measureCase(
     calendar,
     practised,
     ratios: { calendar: ratiosOf(plan, calendar), practised: ratiosOf(plan, practised) },
-    leftOutRoleWeeks: chosen.relaxedEatenShare === undefined ? null : leftOut(problem, compared),
-    boundServingsMissing: missingInBound(problem.appetite, chosen.relaxedEatenShare, compared),
+    leftOutRoleWeeks: relaxedShare === null ? null : leftOut(problem, compared),
+    boundServingsMissing: missingInBound(problem.appetite, relaxedShare, compared),
     gapShare: chosen.gapShare,
     stoppedBecause: chosen.stoppedBecause,
     candidates: chosen.candidates.length,
