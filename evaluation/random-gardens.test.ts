@@ -18,7 +18,7 @@ interface Planned {
   readonly problem: PlanningProblem;
   readonly chosen: ChosenPlan;
   readonly sowings: readonly ChosenSowing[];
-  readonly unplaced: readonly string[];
+  readonly unplaced: readonly { readonly id: string }[];
 }
 
 const memberCount = 4;

@@ -42,6 +42,20 @@ export interface GroundClass {
   readonly visitsPerWeek: number;
   /** A bench on which crops stay for life: index of the bench whose space they take; null for ground. */
   readonly bench: number | null;
+  /** Families whose disease is on record here and which are grown all the same, at a steep price. None when left out. */
+  readonly recordedFamilies?: readonly string[];
+  /** What grew here before anything that stands. Nothing is known when left out. */
+  readonly past?: readonly PastCrop[];
+}
+
+/** A family that grew in a bed in an earlier year. */
+export interface PastCrop {
+  readonly family: string;
+  readonly place: string;
+  /** 1-based; null: in any of the like places, and so in all. */
+  readonly placeNumber: number | null;
+  /** Year in which it was planted, see `plantedYear`. */
+  readonly year: number;
 }
 
 export interface Bench {
@@ -98,6 +112,18 @@ export interface PlanningProblem {
   readonly lastPlan: LastPlan | null;
   /** Minutes that people have for it in each week, Infinity where they set no limit; null: nobody set any. */
   readonly capMinutesByWeek: Float64Array | null;
+  /** What kit there is to lend; without limit when left out. */
+  readonly ownedKit?: OwnedKit;
+  /** Strips that a class does not have in some weeks: what real beds refused. */
+  readonly groundCuts?: readonly GroundCut[];
+}
+
+export interface GroundCut {
+  readonly ground: number;
+  readonly fromWeek: Week;
+  /** Exclusive. */
+  readonly toWeek: Week;
+  readonly strips: number;
 }
 
 /** A sowing of the last plan that is still to be begun. */
@@ -120,6 +146,14 @@ export interface LastPlan {
   readonly sowings: readonly LastSowing[];
   /** When crops that stand were to be cleared, by their id. */
   readonly clearDays: ReadonlyMap<string, Day>;
+}
+
+/** Metres of mesh, nets and fleece; pieces of canes. */
+export interface OwnedKit {
+  readonly mesh: number;
+  readonly net: number;
+  readonly fleece: number;
+  readonly canes: number;
 }
 
 /** Bench space a candidate takes, m² a batch. */

@@ -25,9 +25,11 @@ import {
 } from '@twelvemonth/planning';
 import { frostDays } from './climate/frost-days.ts';
 import { openTin } from './forecast/seed-tin.ts';
-import { type ChosenSowing, chosenSowings } from './plan/chosen-sowings.ts';
+import { chooseAndLay } from './plan/choose-and-lay.ts';
+import type { ChosenSowing } from './plan/chosen-sowings.ts';
 import { fleeceNights } from './plan/fleece-nights.ts';
 import { reportBenches } from './plan/report-benches.ts';
+import { reportGround } from './plan/report-ground.ts';
 import { reportHours } from './plan/report-hours.ts';
 import { reportJobs } from './plan/report-jobs.ts';
 import { reportMaterials } from './plan/report-materials.ts';
@@ -129,13 +131,11 @@ function proofOf(
   check: ForecastContext,
   chosen: ChosenPlan,
   sowings: readonly ChosenSowing[],
-  unplaced: readonly string[],
   options: PlanOptions,
   ports: PlanPorts,
 ): ReportProof {
   const own: Measured = scorePlaced(problem, check, placedOf(sowings), countedFrom, countedTo).score;
   const { calendar, practised } = rivalScores(problem, check, countedFrom, countedTo);
-  const violations = independentCheck(problem, sowings);
   return {
     gapShare: chosen.gapShare,
     gapServingsPerYear: chosen.gapServings === null ? null : (chosen.gapServings * 52) / problem.weekCount,
@@ -151,7 +151,7 @@ function proofOf(
     countedWeeks: countedTo - countedFrom,
     check: own,
     rivals: { calendar, practised },
-    violations: [...violations, ...unplaced.map((id) => `not-placed:${id}`)],
+    violations: independentCheck(problem, sowings),
   };
 }
 
@@ -176,9 +176,11 @@ export async function planGarden(
   if (problem.ground.length === 0) return cannot('no-ground');
   if (problem.appetite.roles.length === 0) return cannot('no-appetite');
 
-  const chosen = await choosePlan(problem, options, ports);
-  ports.progress({ step: 'beds', doneShare: null, bestGapShare: chosen.gapShare });
-  const { sowings, unplaced } = chosenSowings(problem, chosen.choices, chosen.scenarios);
+  const { chosen, sowings, unplaced } = await chooseAndLay(
+    problem,
+    (asked) => choosePlan(asked, options, ports),
+    ({ gapShare }) => ports.progress({ step: 'beds', doneShare: null, bestGapShare: gapShare }),
+  );
   ports.progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });
   const { stock, appetite, roles, stores } = problem;
   const simulated = simulate({
@@ -190,12 +192,13 @@ export async function planGarden(
     stores,
   });
   const eaten = simulated.map((s) => s.eaten);
-  const proof = proofOf(problem, check, chosen, sowings, unplaced, options, ports);
+  const proof = proofOf(problem, check, chosen, sowings, options, ports);
 
   ports.progress({ step: 'explain', doneShare: null, bestGapShare: chosen.gapShare });
   const worth = missingWithout(problem, sowings, simulated);
   const tin = openTin(garden.seeds);
   const reported = sowings.map((sowing, i) => reportSowing(problem, sowing, worth[i]!, tin));
+  const ground = reportGround(problem, sowings, reported, unplaced);
   const ledger = ledgerOf(problem, chosen);
   const shortages = shortagesOf(
     problem,
@@ -239,7 +242,8 @@ export async function planGarden(
             },
     })),
     stock: reportStock(garden, problem, eaten),
-    jobs: reportJobs(reported, options.fromDay, fleeceNights(problem, sowings, options.fromDay)),
+    jobs: reportJobs(reported, options.fromDay, fleeceNights(problem, sowings, options.fromDay), ground),
+    ...ground,
     hours: reportHours(garden, problem, sowings),
     benches: reportBenches(problem, sowings),
     materials: reportMaterials(problem, sowings),

@@ -1,5 +1,6 @@
 import type { PlanReport } from '@twelvemonth/workflows';
 import { z } from 'zod';
+import { feeding, handover, kitLedger, notPlaced, rest } from './ground-schema.ts';
 import { band, dayBand, isoDay, issue, type SameShape, stage, threeNumbers } from './schema-parts.ts';
 
 /** What `plan --json` writes; published as docs/schema/plan.schema.json. */
@@ -45,6 +46,8 @@ const sowing = z.object({
   shares: z.object({ bolted: band, frosted: band, lost: band }),
   risks: z.array(z.object({ code: z.string(), share: z.number() })),
   kit: z.array(z.object({ kit: z.string(), why: z.string(), from: isoDay, to: isoDay })),
+  withoutKit: z.array(z.string()).optional(),
+  rests: z.array(rest).optional(),
   reason: z.object({
     feeds: z.array(z.object({ role: z.string(), from: isoDay, to: isoDay, servings: z.number() })),
     missingWithout: z.number(),
@@ -121,6 +124,9 @@ const job = z.object({
     'net-off',
     'mesh-on',
     'mesh-off',
+    'kit-move',
+    'feed',
+    'lime',
     'fleece-night',
     'lift',
     'order',
@@ -132,6 +138,9 @@ const job = z.object({
   placeName: z.string(),
   count: z.number(),
   belowC: z.number().optional(),
+  kit: z.string().optional(),
+  amount: z.number().optional(),
+  fromPlaceName: z.string().optional(),
 });
 
 const stock = z.object({
@@ -198,6 +207,10 @@ export const planSchema = z.object({
   hours: z.array(hours).default([]),
   benches: z.array(bench).default([]),
   materials: z.array(materials).default([]),
+  handovers: z.array(handover).optional(),
+  feeding: z.array(feeding).optional(),
+  kitLedger: z.array(kitLedger).optional(),
+  notPlaced: z.array(notPlaced).optional(),
   proof,
   issues: z.array(issue),
 });

@@ -8,7 +8,7 @@ import {
 } from '@twelvemonth/workflows';
 import { dateWords, dayNear, partOfMonth } from './date-words.ts';
 import { dayReasonWord, kitWord, plainCode, riskWord, stageWord, startWord } from './garden-words.ts';
-import { capital, countOf, listText, servingsText } from './number-words.ts';
+import { amountText, capital, countOf, listText, servingsText } from './number-words.ts';
 
 /** What one line of the month's sheet says in each of its cells. */
 
@@ -112,13 +112,22 @@ const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
   'net-off': 'Net off',
   'mesh-on': 'Mesh on',
   'mesh-off': 'Mesh off',
+  'kit-move': 'Carry over to',
+  feed: 'Compost for',
+  lime: 'If the ground is acid, lime for',
   'fleece-night': 'Fleece at hand for',
   lift: 'Lift',
   order: 'Order',
   cure: 'Dry and cure',
 };
 
-const jobVerb = (job: MonthJob): string => jobVerbs[job.code] ?? capital(plainCode(job.code));
+function jobVerb(job: MonthJob): string {
+  const { amount, kit, fromPlaceName } = job;
+  if (job.code === 'feed' && amount !== undefined) return `${countOf(amount, 'barrow')} of compost for`;
+  if (job.code === 'kit-move' && amount !== undefined && kit !== undefined)
+    return `Carry ${amountText(amount)}\u00a0m of ${kitWord(kit)} from ${fromPlaceName ?? ''} to`;
+  return jobVerbs[job.code] ?? capital(plainCode(job.code));
+}
 const belowWord = (job: MonthJob): string =>
   job.belowC === undefined ? '' : ` below ${job.belowC < 0 ? '−' : ''}${Math.abs(job.belowC)}\u00a0°C`;
 const jobCrop = (job: MonthJob): string =>
@@ -135,7 +144,10 @@ export function jobsWords(jobs: readonly MonthJob[]): string {
     job.count > 1 && countedJobs.includes(job.code) ? `${job.count} ${jobCrop(job)}` : jobCrop(job),
   );
   const place = first.placeName === '' ? '' : `, ${first.placeName}`;
-  return `${dateWords.day(first.day)}: ${jobVerb(first)} ${listText(crops)}${place}`;
+  if (first.code === 'kit-move' && jobs.length > 1) return jobs.map((job) => jobsWords([job])).join('; ');
+  const amount =
+    first.amount === undefined ? first.amount : jobs.reduce((sum, job) => sum + (job.amount ?? 0), 0);
+  return `${dateWords.day(first.day)}: ${jobVerb({ ...first, amount })} ${listText(crops)}${place}`;
 }
 
 export const jobWords = (job: MonthJob): string => jobsWords([job]);

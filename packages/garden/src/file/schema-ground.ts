@@ -71,6 +71,28 @@ export const writtenPlace = z.strictObject({
   visitsPerWeek: z.number().min(0, 'count-negative').max(50).default(4),
   area: line.default('home'),
   onRecord: z.array(slug).default([]).describe("Lasting facts: 'clubroot', 'white-rot'."),
+  growAnyway: z
+    .array(slug)
+    .default([])
+    .describe('Of what is on record: diseases whose families are grown here all the same, at a steep price.'),
+  grewBefore: z
+    .array(
+      z.strictObject({
+        kind: slug,
+        year: z.number().int().min(1900).max(2200),
+        number: z
+          .number()
+          .int()
+          .min(1)
+          .max(500)
+          .nullable()
+          .default(null)
+          .describe('Which of the like places; null: all of them.'),
+      }),
+    )
+    .max(1000)
+    .default([])
+    .describe('What was planted here in earlier years and is gone: families rest from it.'),
   takenBy: line.nullable().default(null).describe('What else has this ground for good: fruit, a path.'),
 });
 export type WrittenPlace = z.output<typeof writtenPlace>;

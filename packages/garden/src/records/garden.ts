@@ -124,6 +124,14 @@ export interface GardenPlace {
   readonly area: string;
   /** Facts on record: 'clubroot', 'white-rot'. */
   readonly onRecord: readonly string[];
+  /** Of these: diseases whose families are grown all the same, at a steep price; the others are banned. */
+  readonly growAnyway: readonly string[];
+  /** Planted here in earlier years and gone; `number` 1-based, null: in all of the like places. */
+  readonly grewBefore: readonly {
+    readonly kind: string;
+    readonly year: number;
+    readonly number: number | null;
+  }[];
   /** Ground that is not for vegetables between these days or for ever (fruit, a path, resting). */
   readonly takenBy: string | null;
 }

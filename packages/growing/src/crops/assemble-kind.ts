@@ -109,6 +109,10 @@ export function assembleKind(
     supportMinutesPerM2: read.number('support-minutes-per-m2'),
     pickMinutesPerKg: read.number('pick-minutes-per-kg'),
     smallestBatchM2: read.number('smallest-batch-m2'),
+    compostLPerM2: read.number('compost-l-per-m2'),
+    freshManure: read.text('fresh-manure') as CropType['freshManure'],
+    limeBefore: read.yes('lime-before'),
+    canesPerM2: read.number('canes-per-m2'),
   };
   if (read.issues.length === 0) complainOfDisorder(kind, read);
   return { kind, issues: read.issues, asked: read.asked };

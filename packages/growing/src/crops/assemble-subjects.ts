@@ -45,6 +45,9 @@ export function assembleFamily(id: string, read: TableReader): FamilyRow {
     id,
     restYears: read.number('rest-years'),
     recordedDisease: disease === 'none' ? null : disease,
+    breakPriceServingsPerM2: read.number('break-price-servings-per-m2'),
+    recordedBreakPriceServingsPerM2: read.number('recorded-break-price-servings-per-m2'),
+    followsWell: read.list('follows-well').filter((family) => family !== 'none'),
   };
 }
 

@@ -260,6 +260,14 @@ export interface CropType {
   readonly supportMinutesPerM2: number;
   readonly pickMinutesPerKg: number;
   readonly smallestBatchM2: number;
+
+  /** Compost spread before it is sown or planted, litres. */
+  readonly compostLPerM2: number;
+  /** What ground that was fed in the same half year does to it. */
+  readonly freshManure: 'likes' | 'bears' | 'spoils';
+  /** Acid ground is limed before it. */
+  readonly limeBefore: boolean;
+  readonly canesPerM2: number;
 }
 
 export interface Hazard {
@@ -321,6 +329,12 @@ export interface FamilyRow {
   readonly restYears: number;
   /** Disease on record that makes the rest a must ('clubroot'), or null. */
   readonly recordedDisease: string | null;
+  /** Weighted servings that a square metre costs when the family comes back the very next year, in proportion less
+   * after part of its rest: nothing on record, and where its disease is on record and it is grown all the same. */
+  readonly breakPriceServingsPerM2: number;
+  readonly recordedBreakPriceServingsPerM2: number;
+  /** Families after which it does well. */
+  readonly followsWell: readonly string[];
 }
 
 /** One line of a table as it stands in the file: what `kinds ID` shows. */

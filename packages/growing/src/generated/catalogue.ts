@@ -578,54 +578,93 @@ rowsBySubject: {
 "family-rest:Alliaceae": [
 ["rest-years","3","3","4","years","","","practice","UK gardens",""],
 ["recorded-disease","white-rot","","","text","uc-ipm-white-rot","","handbook","","sclerotia live more than 20 years; ten in a kilogram of soil infect nearly all plants"],
+["break-price-servings-per-m2","0.6","0.2","1.8","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","5","1.67","15","servings-per-m2","","","judged","UK gardens","the disease is there: about a third of a crop"],
+["follows-well","Fabaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "family-rest:Amaranthaceae": [
 ["rest-years","3","2","4","years","","","practice","UK gardens","downy mildew and leaf miner and beet cyst nematode"],
 ["recorded-disease","beet-cyst-nematode","","","text","","","memory","",""],
+["break-price-servings-per-m2","0.3","0.1","0.9","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","2","0.67","6","servings-per-m2","","","judged","UK gardens","the disease is there: about a third of a crop"],
+["follows-well","Fabaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "family-rest:Apiaceae": [
 ["rest-years","3","2","4","years","","","practice","UK gardens","carrot fly pupae overwinter in place; cavity spot and canker"],
 ["recorded-disease","cavity-spot","","","text","","","memory","",""],
+["break-price-servings-per-m2","0.4","0.13","1.2","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","2.5","0.83","7.5","servings-per-m2","","","judged","UK gardens","the disease is there: about a third of a crop"],
+["follows-well","Alliaceae|Brassicaceae|Solanaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "family-rest:Asparagaceae": [
 ["rest-years","0","0","8","years","","","practice","UK gardens","perennial: keeps its ground"],
 ["recorded-disease","none","","","text","","","practice","",""],
+["break-price-servings-per-m2","0","0.0","0","servings-per-m2","","","judged","UK gardens","nothing of its own is known to build up"],
+["recorded-break-price-servings-per-m2","0","0.0","0","servings-per-m2","","","judged","UK gardens","no disease of its own goes on record"],
+["follows-well","none","","","text","","","practice","UK gardens",""],
 ],
 "family-rest:Asteraceae": [
 ["rest-years","2","2","3","years","","","practice","UK gardens","downy mildew and sclerotinia and root aphid"],
 ["recorded-disease","none","","","text","","","practice","",""],
+["break-price-servings-per-m2","0.3","0.1","0.9","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","0.3","0.1","0.9","servings-per-m2","","","judged","UK gardens","no disease of its own goes on record"],
+["follows-well","Fabaceae|Solanaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "family-rest:Brassicaceae": [
 ["rest-years","3","3","4","years","","","practice","UK gardens",""],
 ["recorded-disease","clubroot","","","text","wallenhammar-1996","","measured","","resting spores live more than 15 years without a host"],
+["break-price-servings-per-m2","0.6","0.2","1.8","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","5","1.67","15","servings-per-m2","","","judged","UK gardens","the disease is there: about a third of a crop"],
+["follows-well","Fabaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "family-rest:Caprifoliaceae": [
 ["rest-years","0","0","1","years","","","practice","UK gardens","fills gaps anywhere"],
 ["recorded-disease","none","","","text","","","practice","",""],
+["break-price-servings-per-m2","0","0.0","0","servings-per-m2","","","judged","UK gardens","nothing of its own is known to build up"],
+["recorded-break-price-servings-per-m2","0","0.0","0","servings-per-m2","","","judged","UK gardens","no disease of its own goes on record"],
+["follows-well","none","","","text","","","practice","UK gardens",""],
 ],
 "family-rest:Cucurbitaceae": [
 ["rest-years","2","2","3","years","","","practice","UK gardens",""],
 ["recorded-disease","none","","","text","","","practice","",""],
+["break-price-servings-per-m2","0.3","0.1","0.9","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","0.3","0.1","0.9","servings-per-m2","","","judged","UK gardens","no disease of its own goes on record"],
+["follows-well","Fabaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "family-rest:Fabaceae": [
 ["rest-years","3","3","5","years","","","practice","UK gardens","foot rots and sclerotinia; peas rather longer"],
 ["recorded-disease","foot-rot","","","text","","","memory","",""],
+["break-price-servings-per-m2","0.3","0.1","0.9","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","2","0.67","6","servings-per-m2","","","judged","UK gardens","the disease is there: about a third of a crop"],
+["follows-well","Brassicaceae|Alliaceae|Amaranthaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "family-rest:Montiaceae": [
 ["rest-years","0","0","1","years","","","practice","UK gardens","fills gaps"],
 ["recorded-disease","none","","","text","","","practice","",""],
+["break-price-servings-per-m2","0","0.0","0","servings-per-m2","","","judged","UK gardens","nothing of its own is known to build up"],
+["recorded-break-price-servings-per-m2","0","0.0","0","servings-per-m2","","","judged","UK gardens","no disease of its own goes on record"],
+["follows-well","none","","","text","","","practice","UK gardens",""],
 ],
 "family-rest:Poaceae": [
 ["rest-years","1","1","2","years","","","memory","UK gardens","grass family: few diseases of its own in gardens"],
 ["recorded-disease","none","","","text","","","practice","",""],
+["break-price-servings-per-m2","0.1","0.03","0.3","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","0.1","0.03","0.3","servings-per-m2","","","judged","UK gardens","no disease of its own goes on record"],
+["follows-well","Fabaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "family-rest:Polygonaceae": [
 ["rest-years","0","0","5","years","","","practice","UK gardens","perennial: keeps its ground"],
 ["recorded-disease","none","","","text","","","practice","",""],
+["break-price-servings-per-m2","0","0.0","0","servings-per-m2","","","judged","UK gardens","nothing of its own is known to build up"],
+["recorded-break-price-servings-per-m2","0","0.0","0","servings-per-m2","","","judged","UK gardens","no disease of its own goes on record"],
+["follows-well","none","","","text","","","practice","UK gardens",""],
 ],
 "family-rest:Solanaceae": [
 ["rest-years","4","3","8","years","","","practice","UK gardens",""],
 ["recorded-disease","potato-cyst-nematode","","","text","","","memory","","numbers fall by about a third a year without a host"],
+["break-price-servings-per-m2","0.6","0.2","1.8","servings-per-m2","","","judged","UK gardens","no series of garden losses found: about a twentieth of a crop and the risk of bringing a disease in"],
+["recorded-break-price-servings-per-m2","4","1.33","12","servings-per-m2","","","judged","UK gardens","the disease is there: about a third of a crop"],
+["follows-well","Fabaceae|Alliaceae","","","text","","","practice","UK gardens","four-course rotations"],
 ],
 "calendar:artichoke-jerusalem/planted/open": [
 ["sow-from","32","","","day-of-year","","","memory","S England and Midlands and E Ireland","dug when the tops have died down"],
@@ -1419,6 +1458,10 @@ rowsBySubject: {
 ["frost-young-days","10","5","20","days","","","judged","seedlings in the ground","reference days from emergence: seed leaves and the first true ones"],
 ["frost-regrowth-share","0","0","0.3","share","","","practice","","killed plants are lost unless the kind shoots again"],
 ["wind-loss-share","0.04","0.01","0.1","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","breaking and rocking and tearing of knee-high crops; drought is counted apart"],
+["compost-l-per-m2","4","2","8","l-per-m2","","","judged","ground in good heart","a middling feeder: half a centimetre of compost; household practice runs from none to three centimetres"],
+["fresh-manure","bears","","","text","","","practice","",""],
+["lime-before","no","","","text","","","practice","",""],
+["canes-per-m2","0","","","count-per-m2","","","practice","",""],
 ["rooting","middle","","","text","","","practice","","0.6 m; where the table of root depths has no row of its own"],
 ],
 "family:Alliaceae": [
@@ -1448,6 +1491,12 @@ rowsBySubject: {
 ["bulbing-size-power","0.2","0.1","0.35","share","brewster-2008","leaf area hastens bulbing, ch. 4","judged","","bigger plants shade each other more and bulb sooner; size of the effect not found"],
 ["bolting.undo-gap-c","7","3","9","c","brewster-2008","leek devernalised from 22 °C","handbook","","15 °C and 7 more"],
 ["wind-loss-share","0.02","0","0.05","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","thin leaves"],
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","last year's feeding is enough"],
+["fresh-manure","spoils","","","text","","","practice","","soft bulbs that do not keep"],
+],
+"family:Apiaceae": [
+["compost-l-per-m2","1","0.5","2","l-per-m2","","","judged","ground in good heart","no fresh feeding: last year's is enough"],
+["fresh-manure","spoils","","","text","","","practice","","roots fork"],
 ],
 "family:Brassicaceae": [
 ["starts-as","seed","","","text","","","practice","",""],
@@ -1476,8 +1525,15 @@ rowsBySubject: {
 ["frost-soft-c","-4","-6","-2.5","c","","","judged","leaf","unhardened; no measured series found"],
 ["frost-hardened-c","-10","-13","-7","c","cropgro-species","cabbage: whole plant -10; leaf -6","measured","leaf",""],
 ["pick-minutes-per-kg","12","","","minutes","","","practice","",""],
+["compost-l-per-m2","8","4.0","16","l-per-m2","","","judged","ground in good heart","large brassicas are fed; the small salads among them have rows of their own"],
+["lime-before","yes","","","text","","","practice","acid ground","against clubroot; in the autumn or winter before"],
+],
+"family:Caprifoliaceae": [
+["compost-l-per-m2","1","0","3","l-per-m2","","","judged","","a gap filler that is not fed"],
 ],
 "family:Cucurbitaceae": [
+["compost-l-per-m2","15","7.5","30","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
+["fresh-manure","likes","","","text","","","practice","",""],
 ["growth-base-c","7","6","10","c","","","judged","","One clock for the warm crops; cucumber harvests are counted above 15.5 C maximum in the United States."],
 ["growth-optimum-c","26","24","30","c","","","judged","","18-32 C is best by expert ranges."],
 ["frost-soft-c","0.5","-1","3","c","dawling-bezilla-2012","squash vines and cucumber 0 C","handbook","","Damaged by cold above that too."],
@@ -1487,7 +1543,19 @@ rowsBySubject: {
 ["pot-m2-per-plant","0.02","0.0144","0.03","m2","","","judged","","12 cm pot and its leaves."],
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
 ],
+"family:Fabaceae": [
+["fresh-manure","bears","","","text","","","practice","",""],
+["compost-l-per-m2","2","1.0","4","l-per-m2","","","judged","ground in good heart","they gather nitrogen of their own"],
+],
+"family:Montiaceae": [
+["compost-l-per-m2","1","0","3","l-per-m2","","","judged","","a gap filler that is not fed"],
+],
+"family:Solanaceae": [
+["compost-l-per-m2","12","6.0","24","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
+["fresh-manure","likes","","","text","","","practice","",""],
+],
 "crop:asparagus": [
+["compost-l-per-m2","8","4.0","16","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
 ["family","Asparagaceae","","","text","","","practice","",""],
 ["starts-as","crown","","","text","","","practice","",""],
 ["perennial","yes","","","text","","","practice","",""],
@@ -1507,6 +1575,7 @@ rowsBySubject: {
 ["rooting","deep","","","text","fao-56","table 22, asparagus 1.2-1.8 m","handbook","",""],
 ],
 "crop:aubergine": [
+["canes-per-m2","2","1","4","count-per-m2","","","judged","","one to a plant"],
 ["family","Solanaceae","","","text","","","practice","",""],
 ["frost-soft-c","0.5","-2","4","c","dawling-bezilla-2012","aubergine 0 C","handbook","","Stands still below 10 C long before that."],
 ["frost-hardened-c","0.5","-2","4","c","dawling-bezilla-2012","aubergine 0 C","handbook","","Does not harden."],
@@ -1532,6 +1601,7 @@ rowsBySubject: {
 ],
 "crop:beetroot": [
 ["wind-loss-share","0.02","0","0.05","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","low"],
+["fresh-manure","spoils","","","text","","","practice","","forked or all leaf"],
 ["family","Amaranthaceae","","","text","","","practice","",""],
 ["growth-base-c","3","2","5","c","harrington-minges-1954","beet base 3.1 C for emergence","judged","","One clock for the roots."],
 ["growth-optimum-c","21","18","25","c","","","judged","","Growth best at 15-25 C by expert ranges."],
@@ -1700,6 +1770,8 @@ rowsBySubject: {
 ["rooting","middle","","","text","fao-56","table 22, cauliflower 0.4-0.7 m","handbook","",""],
 ],
 "crop:celeriac": [
+["compost-l-per-m2","12","6.0","24","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
+["fresh-manure","bears","","","text","","","practice","",""],
 ["family","Apiaceae","","","text","","","practice","",""],
 ["growth-base-c","3","","","c","ramin-atherton-1991","celery leaves above 3 C","memory","",""],
 ["growth-optimum-c","21","20","23","c","ramin-atherton-1991","celery optimum 22.8 C","judged","","One clock for the roots."],
@@ -1725,6 +1797,8 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","as celery"],
 ],
 "crop:celery": [
+["compost-l-per-m2","12","6.0","24","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
+["fresh-manure","bears","","","text","","","practice","",""],
 ["family","Apiaceae","","","text","","","practice","",""],
 ["growth-base-c","3","","","c","ramin-atherton-1991","leaf rate linear above 3 C","memory","",""],
 ["growth-optimum-c","22","20","23","c","ramin-atherton-1991","optimum 22.8 C","judged","","A degree lower, as shared with the roots; nothing grows at 37 C."],
@@ -1753,6 +1827,7 @@ rowsBySubject: {
 ["rooting","shallow","","","text","fao-56","table 22, celery 0.3-0.5 m","handbook","",""],
 ],
 "crop:chard": [
+["compost-l-per-m2","6","3.0","12","l-per-m2","","","judged","ground in good heart","cut again and again"],
 ["family","Amaranthaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","50","40","60","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -1784,6 +1859,7 @@ rowsBySubject: {
 ["rooting","deep","","","text","","","practice","","as table beet"],
 ],
 "crop:chinese-cabbage": [
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","350","280","400","count-per-g","knott-handbook","seeds per unit weight","memory","",""],
@@ -1808,6 +1884,7 @@ rowsBySubject: {
 ["station-seeds-count","1","","","count","","","practice","",""],
 ],
 "crop:coriander": [
+["fresh-manure","bears","","","text","","","practice","",""],
 ["family","Apiaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","95","80","110","count-per-g","knott-handbook","fruits per unit weight; two seeds each","memory","",""],
@@ -1860,6 +1937,7 @@ rowsBySubject: {
 ["rooting","deep","","","text","fao-56","table 22, zucchini 0.6-1.0 m","handbook","",""],
 ],
 "crop:cucumber": [
+["canes-per-m2","1","0.5","3","count-per-m2","","","judged","","strings or canes under cover"],
 ["family","Cucurbitaceae","","","text","","","practice","",""],
 ["emergence-base-c","12.1","","","c","harrington-minges-1954","cucumber row of the days table, fitted to its calibration cells","measured","",""],
 ["emergence-sum-c-days","40","","","c-days","harrington-minges-1954","cucumber row of the days table, fitted to its calibration cells","measured","",""],
@@ -1896,6 +1974,7 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","as onion and garlic"],
 ],
 "crop:fennel": [
+["fresh-manure","bears","","","text","","","practice","",""],
 ["family","Apiaceae","","","text","","","practice","",""],
 ["growth-base-c","4","2","6","c","","","judged","","Not located; between carrot and the absolute minimum of expert ranges, 6 C."],
 ["growth-optimum-c","22","18","25","c","","","judged","","15-25 C is best by expert ranges."],
@@ -2031,8 +2110,12 @@ rowsBySubject: {
 ["pot-room-days","8","5","13","days","","","judged","","checked plants turn woody"],
 ["rootbound-loss-per-day-share","0.04","0.02","0.08","share","","","judged","","checked plants turn woody"],
 ["pick-minutes-per-kg","5","3","10","minutes","","","judged","","leaves stripped off; not timed"],
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ],
 "crop:komatsuna": [
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","450","350","600","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -2088,6 +2171,8 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:land-cress": [
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","1000","900","1100","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -2112,6 +2197,8 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:leek": [
+["compost-l-per-m2","8","4.0","16","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
+["fresh-manure","bears","","","text","","","practice","",""],
 ["family","Alliaceae","","","text","","","practice","",""],
 ["emergence-sum-c-days","130","90","222","c-days","bierhuizen-wagenvoort-1974","leek 1.7 C 222 C d, onion 219","judged","","That table has onion at 2.4 times the other sources, and leek beside onion; so between."],
 ["germination-share","0.6","","","share","federal-seed-act-germination","leek","handbook","",""],
@@ -2178,6 +2265,8 @@ rowsBySubject: {
 ["rooting","shallow","","","text","fao-56","table 22, lettuce 0.3-0.5 m","handbook","",""],
 ],
 "crop:mizuna": [
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","450","350","600","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -2202,6 +2291,8 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:mustard-leaf": [
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","550","500","600","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -2258,6 +2349,7 @@ rowsBySubject: {
 ["rooting","shallow","","","text","fao-56","table 22, onion 0.3-0.6 m","handbook","",""],
 ],
 "crop:pak-choi": [
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","400","350","600","count-per-g","knott-handbook","seeds per unit weight","memory","",""],
@@ -2282,6 +2374,7 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:parsley": [
+["fresh-manure","bears","","","text","","","practice","",""],
 ["family","Apiaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","550","500","650","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -2364,6 +2457,7 @@ rowsBySubject: {
 ["rooting","deep","","","text","fao-56","table 22, pea 0.6-1.0 m","handbook","",""],
 ],
 "crop:pepper": [
+["canes-per-m2","2","1","4","count-per-m2","","","judged","","one to a plant"],
 ["family","Solanaceae","","","text","","","practice","",""],
 ["frost-soft-c","0.5","-2","4","c","dawling-bezilla-2012","pepper 0 C","handbook","","Stunted by nights below 8-10 C long before that."],
 ["frost-hardened-c","0.5","-2","4","c","dawling-bezilla-2012","pepper 0 C","handbook","","Does not harden."],
@@ -2427,9 +2521,12 @@ rowsBySubject: {
 ["germination-warm-full-c","29.9","","","c","harrington-minges-1954","radish row of the percent table, fitted to its calibration cells","measured","",""],
 ["germination-warm-none-c","35.0","","","c","harrington-minges-1954","radish row of the percent table, fitted to its calibration cells","measured","",""],
 ["growth-optimum-c","20","14","23","c","nieuwhof-1976","leaf 23 C; root 14 falling to 10 C","judged","","leaves grow best at 23 C; roots at 14 falling to 10 C: between"],
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["rooting","shallow","","","text","fao-56","table 22, radish 0.3-0.5 m","handbook","",""],
 ],
 "crop:rhubarb": [
+["compost-l-per-m2","15","7.5","30","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
 ["family","Polygonaceae","","","text","","","practice","",""],
 ["starts-as","crown","","","text","","","practice","",""],
 ["perennial","yes","","","text","","","practice","",""],
@@ -2450,6 +2547,8 @@ rowsBySubject: {
 ["rooting","deep","","","text","","","practice","","old crowns"],
 ],
 "crop:rocket-mustard": [
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","550","350","650","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -2474,6 +2573,8 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:rocket-salad": [
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["family","Brassicaceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","575","500","650","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -2498,6 +2599,7 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","small leaves as lettuce"],
 ],
 "crop:runner-bean": [
+["canes-per-m2","5","4","8","count-per-m2","","","judged","","one to a plant or two"],
 ["family","Fabaceae","","","text","","","practice","",""],
 ["growth-base-c","6","4","8","c","","","judged","","Not found; grows in cooler summers than French bean (7 C)."],
 ["growth-optimum-c","24","21","27","c","","","judged","","Not found; as French bean or cooler, since pods fail to set in heat."],
@@ -2635,9 +2737,12 @@ rowsBySubject: {
 ["pot-room-days","8","5","13","days","","","judged","","roots fork or stay small when they wait"],
 ["rootbound-loss-per-day-share","0.03","0.015","0.06","share","","","judged","","roots fork or stay small when they wait"],
 ["pick-minutes-per-kg","4","2","8","minutes","","","judged","","lifting and topping; not timed"],
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["fresh-manure","spoils","","","text","","","practice","","forked or all leaf"],
 ["rooting","deep","","","text","","","practice","","as turnip"],
 ],
 "crop:sweetcorn": [
+["compost-l-per-m2","12","6.0","24","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
 ["family","Poaceae","","","text","","","practice","",""],
 ["routes","module|warm|direct","","","text","","","practice","",""],
 ["growth-base-c","8","","","c","simple-2019","sweet corn 8/27","handbook","","United States extension counts above 10 C."],
@@ -2666,6 +2771,7 @@ rowsBySubject: {
 ],
 "crop:tomato": [
 ["wind-loss-share","0.12","0.05","0.2","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall and brittle; fruit rubbed"],
+["canes-per-m2","2","1","4","count-per-m2","","","judged","","one to a plant"],
 ["family","Solanaceae","","","text","","","practice","",""],
 ["leggy-loss-share","0.1","0.03","0.25","share","","","judged","","drawn plants are set deep and root from the stem; fewer first trusses"],
 ["growth-base-c","7","","","c","cropgro-species","tomato 7/22/28/48","handbook","",""],
@@ -2711,6 +2817,9 @@ rowsBySubject: {
 ["pot-room-days","6","3","8","days","","","judged","","roots swell in the module and check"],
 ["rootbound-loss-per-day-share","0.04","0.02","0.08","share","","","judged","","roots swell in the module and check"],
 ["pick-minutes-per-kg","5","3","10","minutes","","","judged","","pulling and topping; not timed"],
+["compost-l-per-m2","3","1.5","6","l-per-m2","","","judged","ground in good heart","quick or small: what is left of the last feeding is enough"],
+["fresh-manure","spoils","","","text","","","practice","","forked or all leaf"],
+["lime-before","no","","","text","","","practice","","too quick to be limed for"],
 ["rooting","deep","","","text","fao-56","table 22, turnip 0.5-1.0 m","handbook","",""],
 ],
 "crop:winter-purslane": [
@@ -2824,6 +2933,7 @@ rowsBySubject: {
 ],
 "kind:bean-climbing": [
 ["wind-loss-share","0.15","0.05","0.25","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","bruised leaves and few pods set; canes blow down"],
+["canes-per-m2","5","4","8","count-per-m2","","","judged","","one to a plant or two"],
 ["crop","french-bean","","","text","","","practice","",""],
 ["name","climbing French bean","","","text","","","practice","",""],
 ["in-row-cm","20","","","cm","","","practice","maritime 50-56 N","15-20 cm in a double row, with path"],
@@ -5364,7 +5474,7 @@ rowsBySubject: {
 parameters: {
 "kind": {
 "crop": {"unit":"text","refers":"crop","required":true,"model":"hazards"},
-"family": {"unit":"text","refers":"family","required":true,"model":"scenarios-and-program"},
+"family": {"unit":"text","refers":"family","required":true,"model":"rotation"},
 "name": {"unit":"text","required":true},
 "starts-as": {"unit":"text","oneOf":["seed","set","clove","tuber","crown"],"required":true,"model":"raising"},
 "routes": {"unit":"text","oneOf":["direct","planted","module","warm","tray"],"many":true,"required":true,"model":"scenarios-and-program"},
@@ -5477,6 +5587,10 @@ parameters: {
 "harvest.<harvest>.store.<store>.life-weeks": {"unit":"weeks","low":0.5,"high":80,"required":true,"model":"lots-and-keeping"},
 "harvest.<harvest>.store.<store>.loss-per-week-share": {"unit":"share","low":0,"high":0.5,"required":true,"model":"lots-and-keeping"},
 "harvest.<harvest>.store.<store>.cure-days": {"unit":"days","low":0,"high":60,"whenMissing":"0","model":"lots-and-keeping"},
+"compost-l-per-m2": {"unit":"l-per-m2","low":0,"high":40,"required":true,"model":"kit-and-feeding"},
+"fresh-manure": {"unit":"text","oneOf":["likes","bears","spoils"],"required":true,"model":"kit-and-feeding"},
+"lime-before": {"unit":"text","oneOf":["yes","no"],"required":true,"model":"kit-and-feeding"},
+"canes-per-m2": {"unit":"count-per-m2","low":0,"high":20,"required":true,"model":"kit-and-feeding"},
 },
 "hazard": {
 "crops": {"unit":"text","refers":"crop","many":true,"required":true,"model":"hazards"},
@@ -5490,7 +5604,7 @@ parameters: {
 "bad-year-loss-share": {"unit":"share","low":0,"high":1,"required":true,"model":"hazards"},
 "bad-year-prob": {"unit":"prob","low":0,"high":1,"required":true,"model":"hazards"},
 "group": {"unit":"text","required":true,"model":"weather-generator"},
-"prevented-by": {"unit":"text","oneOf":["none","mesh","net","fleece"],"required":true,"model":"hazards"},
+"prevented-by": {"unit":"text","oneOf":["none","mesh","net","fleece"],"required":true,"model":"kit-and-feeding"},
 "prevented-share": {"unit":"share","low":0,"high":1,"requiredWhen":{"prevented-by":["mesh","net","fleece"]},"whenMissing":"0","model":"hazards"},
 "under-cover-share": {"unit":"share","low":0,"high":5,"required":true,"model":"hazards"},
 },
@@ -5503,8 +5617,11 @@ parameters: {
 "replaced-by.<role>.most-share": {"unit":"share","low":0,"high":1,"whenMissing":"0","model":"kitchen-rule"},
 },
 "family-rest": {
-"rest-years": {"unit":"years","low":0,"high":12,"required":true,"model":"scenarios-and-program"},
-"recorded-disease": {"unit":"text","required":true,"model":"scenarios-and-program"},
+"rest-years": {"unit":"years","low":0,"high":12,"required":true,"model":"rotation"},
+"recorded-disease": {"unit":"text","required":true,"model":"rotation"},
+"break-price-servings-per-m2": {"unit":"servings-per-m2","low":0,"high":30,"required":true,"model":"rotation"},
+"recorded-break-price-servings-per-m2": {"unit":"servings-per-m2","low":0,"high":30,"required":true,"model":"rotation"},
+"follows-well": {"unit":"text","many":true,"required":true,"model":"rotation"},
 },
 "calendar": {
 "sow-from": {"unit":"day-of-year","low":1,"high":366,"required":true,"model":"rivals"},

@@ -8,10 +8,13 @@ import type { Candidate, PlanningProblem } from '../problem.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { costOf } from '../solve/greedy.ts';
 import type { LinearProgram } from '../solver-port.ts';
+import { cutRows } from './cut-rows.ts';
 import { foodFlow } from './food-flow.ts';
 import { benchRows, groundRows, plantLimitRows, standingRows } from './ground-rows.ts';
+import { kitRows } from './kit-rows.ts';
 import { poorYearsShare, poorYearsWeight } from './price.ts';
 import { programBuilder } from './program-builder.ts';
+import { rotationRows } from './rotation-rows.ts';
 import { workRows } from './work-rows.ts';
 
 export interface PlantingProgram {
@@ -35,6 +38,7 @@ export function buildProgram(
   standingRows(builder, candidates, columnOf);
   plantLimitRows(builder, problem, candidates, columnOf);
   workRows(builder, problem, candidates, columnOf);
+  for (const rows of [rotationRows, kitRows, cutRows]) rows(builder, problem, candidates, columnOf);
 
   const eta = builder.column(poorYearsWeight, 0, Number.POSITIVE_INFINITY, false);
   let offset = 0;

@@ -1,5 +1,6 @@
 import { invariant } from '@twelvemonth/basis';
 import type { Candidate, PlanningProblem } from '../problem.ts';
+import { stripsAfterCuts } from '../program/cut-rows.ts';
 
 /** Free strips, free bench, free minutes by week, and limits on plants: what a choice may still use. */
 export interface GroundLedger {
@@ -14,6 +15,11 @@ export interface GroundLedger {
 export function groundLedger(problem: PlanningProblem): GroundLedger {
   const { weekCount, fromWeek } = problem;
   const free = problem.ground.map((g) => new Float64Array(weekCount).fill(g.stripCount));
+  for (const [g, strips] of free.entries())
+    if (problem.groundCuts?.some((cut) => cut.ground === g))
+      strips.forEach((_, w) => {
+        strips[w] = stripsAfterCuts(problem, g, fromWeek + w);
+      });
   const freeBench = problem.benches.map((b) => new Float64Array(weekCount).fill(b.capacityM2));
   const freeMinutes = problem.capMinutesByWeek?.slice() ?? null;
   const planted = new Map<string, number>();

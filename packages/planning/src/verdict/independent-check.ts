@@ -5,8 +5,10 @@
  */
 import { isoFromDay, isoOfWeek, type Week, weekOfDay } from '@twelvemonth/basis';
 import { runSowing, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
-import type { Placement } from '../beds/strips.ts';
+import type { KitUse } from '../beds/kit-needs.ts';
+import type { BrokenRest, Placement } from '../beds/strips.ts';
 import type { BenchUse, GroundClass, PlanningProblem } from '../problem.ts';
+import { kitMissing, kitOver, restsUntold } from './check-beds.ts';
 
 /** A chosen sowing with what it claims to take and, where given, to yield in the members of the problem's context. */
 export interface CheckedSowing {
@@ -18,6 +20,8 @@ export interface CheckedSowing {
   readonly bench: readonly BenchUse[];
   readonly runs?: readonly SowingRun[];
   readonly placements?: readonly Placement[];
+  readonly kit?: readonly KitUse[];
+  readonly rests?: readonly BrokenRest[];
 }
 
 const tolerance = 1e-6;
@@ -166,6 +170,9 @@ export function independentCheck(problem: PlanningProblem, sowings: readonly Che
       .filter(({ plan }) => plan.startDay < problem.fromDay - 6)
       .map(({ plan }) => `past:${plan.id}:${isoFromDay(plan.startDay)}`),
     ...bedsOf(problem, sowings),
+    ...kitOver(problem, sowings),
+    ...kitMissing(problem, sowings),
+    ...restsUntold(problem, sowings),
     ...standingKept(problem, sowings),
     ...wishesKept(problem, fresh),
     ...servingsAgain(problem, sowings),

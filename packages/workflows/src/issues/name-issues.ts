@@ -30,6 +30,9 @@ function kindIssues(garden: Garden): Issue[] {
     ...garden.household.dislikes.flatMap((kind, i) => passedOver(kind, `household.dislikes[${i}]`)),
     ...garden.standing.flatMap(({ kind }, i) => unknown(kind, `standing[${i}].kind`)),
     ...garden.stock.flatMap(({ kind }, i) => unknown(kind, `stock[${i}].kind`)),
+    ...garden.places.flatMap((place, i) =>
+      place.grewBefore.flatMap(({ kind }, j) => passedOver(kind, `places[${i}].grewBefore[${j}].kind`)),
+    ),
     ...garden.seeds.flatMap(({ kind }, i) => passedOver(kind, `seeds[${i}].kind`)),
     ...garden.wishes.flatMap((wish) =>
       wish.wish === 'forbid' && crops.has(wish.kind) ? [] : unknown(wish.kind, `wishes about ${wish.kind}`),

@@ -1,20 +1,23 @@
 /** The chosen plan as sowings with ids, numbers, real strips and member runs: what every part of the report reads. */
 import { streamFor, type Week } from '@twelvemonth/basis';
 import { slugOf } from '@twelvemonth/garden';
-import { runSowing, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
+import type { SowingPlan, SowingRun } from '@twelvemonth/growing';
 import {
   type BenchUse,
-  type Booking,
+  type BrokenRest,
   type Candidate,
   type Choice,
+  type KitId,
+  type KitUse,
   type MinutesByAct,
   minutesByAct,
   type Placement,
   type PlanningProblem,
-  placeInStrips,
   type Scenario,
   type StandingCrop,
 } from '@twelvemonth/planning';
+import { type Draft, layInBeds, type Unplaced } from './lay-in-beds.ts';
+import { lendToSowings } from './lend-to-sowings.ts';
 
 export interface ChosenSowing {
   readonly id: string;
@@ -31,6 +34,11 @@ export interface ChosenSowing {
   readonly standing: StandingCrop | null;
   /** Work by week index as the program reckoned it; absent where no scenarios were at hand. */
   readonly minutesByAct?: MinutesByAct;
+  /** Strips on which its family is back too soon. */
+  readonly rests?: readonly BrokenRest[];
+  /** Kit that lies on it, by weeks, and kit that there was not enough of. */
+  readonly kit?: readonly KitUse[];
+  readonly withoutKit?: readonly KitId[];
 }
 
 const idLetters = 'abcdefghjkmnpqrstuvwxyz23456789';
@@ -73,53 +81,46 @@ export function chosenSowings(
   scenarios: readonly Scenario[],
 ): {
   readonly sowings: ChosenSowing[];
-  readonly unplaced: readonly string[];
+  readonly unplaced: readonly Unplaced[];
 } {
   const standingById = new Map(problem.standing.map((crop) => [crop.plan.id, crop]));
-  const drafts = choices
-    .map(({ candidate, batches }) => {
-      const standing = candidate.group === null ? null : (standingById.get(candidate.group) ?? null);
-      const id = standing === null ? idOf(candidate, problem.seed) : standing.plan.id;
-      return { candidate, batches, standing, id, plan: scaled(candidate, batches, id) };
-    })
+  const draftOf = (candidate: Candidate, batches: number): Draft => {
+    const standing = candidate.group === null ? null : (standingById.get(candidate.group) ?? null);
+    const id = standing === null ? idOf(candidate, problem.seed) : standing.plan.id;
+    return { candidate, batches, standing, id, plan: scaled(candidate, batches, id) };
+  };
+  const chosen = choices
+    .map(({ candidate, batches }) => draftOf(candidate, batches))
     .sort((a, b) => a.plan.startDay - b.plan.startDay || (a.id < b.id ? -1 : 1));
-  const placements = new Map<string, Placement[]>();
-  const unplaced: string[] = [];
-  problem.ground.forEach((ground, g) => {
-    const bookings: Booking[] = drafts
-      .filter((d) => d.candidate.ground === g)
-      .map((d) => ({
-        id: d.id,
-        family: d.plan.kind.family,
-        fromWeek: d.candidate.groundFromWeek,
-        toWeek: d.candidate.groundToWeek,
-        stripsCount: d.candidate.stripsPerBatch * d.batches,
-        place: d.standing?.place ?? null,
-        placeNumber: d.standing?.placeNumber ?? null,
-      }));
-    const placed = placeInStrips(ground, bookings);
-    unplaced.push(...placed.unplaced);
-    for (const placement of placed.placements)
-      placements.set(placement.booking, [...(placements.get(placement.booking) ?? []), placement]);
-  });
-  const sowings = drafts.map(
-    (d, i): ChosenSowing => ({
-      id: d.id,
+  const { drafts, placements, rests, unplaced } = layInBeds(problem, chosen, (draft, batches) =>
+    draftOf(draft.candidate, batches),
+  );
+  const askers = drafts.map(({ id, plan, candidate, batches, standing }) => ({
+    id,
+    plan,
+    ground: candidate.ground,
+    stripsCount: candidate.stripsPerBatch * batches,
+    groundFromWeek: candidate.groundFromWeek,
+    groundToWeek: candidate.groundToWeek,
+    standing: standing !== null,
+  }));
+  const lent = lendToSowings(problem, askers);
+  const sowings = drafts.map((d, i): ChosenSowing => {
+    const { plan, runs, kit, withoutKit } = lent.get(d.id)!;
+    return {
+      ...askers[i]!,
       number: i + 1,
       state: d.standing === null ? 'draft' : d.standing.state,
-      plan: d.plan,
-      ground: d.candidate.ground,
-      stripsCount: d.candidate.stripsPerBatch * d.batches,
-      groundFromWeek: d.candidate.groundFromWeek,
-      groundToWeek: d.candidate.groundToWeek,
+      plan,
       bench: d.candidate.bench.map((use) => ({ ...use, m2: use.m2 * d.batches })),
       placements: placements.get(d.id) ?? [],
-      runs: problem.context.members.map((member) =>
-        runSowing(problem.context, member, d.plan, problem.stores),
-      ),
+      runs,
       standing: d.standing,
+      rests: rests.get(d.id) ?? [],
+      kit,
+      withoutKit,
       minutesByAct: minutesOf(problem, scenarios, d.candidate, d.batches, d.plan),
-    }),
-  );
+    };
+  });
   return { sowings, unplaced };
 }

@@ -1,14 +1,18 @@
 import { dayFromIso, isoFromDay } from '@twelvemonth/basis';
 import { type FleeceNight, hardeningDays } from '@twelvemonth/growing';
 import type { ReportJob, ReportSowing } from '../report/plan-report.ts';
+import { carriedKit, groundJobs } from './ground-jobs.ts';
+import type { ReportGround } from './report-ground.ts';
 
 /** The other work that sowings bring: hardening off, planting out, potting on, kit on and off, cold nights, lifting, clearing. */
 export function reportJobs(
   sowings: readonly ReportSowing[],
   fromDay: number,
   nights: ReadonlyMap<string, FleeceNight>,
+  ground: ReportGround | null = null,
 ): ReportJob[] {
-  const jobs: ReportJob[] = [];
+  const jobs: ReportJob[] = ground === null ? [] : groundJobs(sowings, fromDay, ground);
+  const carried = carriedKit(ground);
   for (const sowing of sowings) {
     const add = (day: string | null, code: ReportJob['code'], placeName: string, count: number): void => {
       const at = day === null ? null : dayFromIso(day);
@@ -41,8 +45,10 @@ export function reportJobs(
       add(ground.from, 'plant-out', bed, sowing.count.plant);
     for (const kit of sowing.kit) {
       if (kit.kit === 'fleece') continue;
-      add(kit.from, kit.kit === 'net' ? 'net-on' : 'mesh-on', bed, sowing.count.plant);
-      add(kit.to, kit.kit === 'net' ? 'net-off' : 'mesh-off', bed, sowing.count.plant);
+      if (!carried.has(`on/${sowing.id}/${kit.kit}/${kit.from}`))
+        add(kit.from, kit.kit === 'net' ? 'net-on' : 'mesh-on', bed, sowing.count.plant);
+      if (!carried.has(`off/${sowing.id}/${kit.kit}/${kit.to}`))
+        add(kit.to, kit.kit === 'net' ? 'net-off' : 'mesh-off', bed, sowing.count.plant);
     }
     const night = nights.get(sowing.id);
     if (night !== undefined)

@@ -1,6 +1,6 @@
 import { bandOf, dayOfYear, isoFromDay, isoOfWeek, meanOf, mondayOf } from '@twelvemonth/basis';
-import { hazardsOf, NEVER, runSowing, type SowingPlan } from '@twelvemonth/growing';
-import type { PlanningProblem } from '@twelvemonth/planning';
+import { familyById, hazardsOf, NEVER, runSowing, type SowingPlan } from '@twelvemonth/growing';
+import type { KitUse, PlanningProblem } from '@twelvemonth/planning';
 import { dayBandOf } from '../forecast/day-band.ts';
 import { openTin, type SeedTin } from '../forecast/seed-tin.ts';
 import { threeNumbers } from '../forecast/three-numbers.ts';
@@ -195,6 +195,18 @@ function kitOf(sowing: ChosenSowing, risks: ReportSowing['risks']): ReportSowing
   return [...kits].map(([kit, why]) => ({ kit, why, from: isoFromDay(from), to: isoFromDay(to) }));
 }
 
+/** Mesh and nets as lent; fleece has its nights, canes their ledger. */
+function kitLent(uses: readonly KitUse[]): ReportSowing['kit'] {
+  return uses
+    .filter((use) => use.kit === 'mesh' || use.kit === 'net')
+    .map((use) => ({
+      kit: use.kit,
+      why: use.why[0] ?? '',
+      from: isoOfWeek(use.fromWeek),
+      to: isoOfWeek(use.toWeek),
+    }));
+}
+
 export function reportSowing(
   problem: PlanningProblem,
   sowing: ChosenSowing,
@@ -254,7 +266,16 @@ export function reportSowing(
     follows: [...new Set(sowing.placements.flatMap((p) => p.follows))],
     shares,
     risks,
-    kit: kitOf(sowing, risks),
+    kit: sowing.kit === undefined ? kitOf(sowing, risks) : kitLent(sowing.kit),
+    withoutKit: [...(sowing.withoutKit ?? [])],
+    rests: (sowing.rests ?? []).map((rest) => ({
+      family: rest.family,
+      disease: familyById(rest.family)?.recordedDisease ?? null,
+      onRecord: rest.onRecord,
+      afterYears: rest.afterYears,
+      restYears: rest.restYears,
+      m2: Math.round(rest.stripsCount * ground.stripM2 * 100) / 100,
+    })),
     reason: { feeds: feedsOf(problem, sowing), missingWithout },
     ...delaysOf(problem, sowing),
   };

@@ -121,5 +121,11 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     seed: size.seed,
     lastPlan: null,
     capMinutesByWeek: capMinutesOf(garden, fromWeek, weekCount),
+    ownedKit: {
+      mesh: garden.kit.meshM,
+      net: garden.kit.netM,
+      fleece: garden.kit.fleeceM,
+      canes: garden.kit.canes,
+    },
   };
 }

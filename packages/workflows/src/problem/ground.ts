@@ -1,6 +1,7 @@
 import type { Garden, GardenPlace } from '@twelvemonth/garden';
 import { allFamilies, type Exposure, type GrowsIn, seldomVisitsPerWeek } from '@twelvemonth/growing';
-import type { Bed, Bench, GroundClass } from '@twelvemonth/planning';
+import type { Bed, Bench, GroundClass, PastCrop } from '@twelvemonth/planning';
+import { kindOf } from '../kinds/garden-kinds.ts';
 import { exposureKey, exposureOf } from './exposures.ts';
 
 /** A strip is half a metre of a bed. */
@@ -43,10 +44,20 @@ function growsIn(garden: Garden, place: GardenPlace): GrowsIn | null {
   return material === 'cold-frame' ? 'frame' : 'open';
 }
 
-function bannedFamilies(place: GardenPlace): string[] {
+/** Families whose disease is on record: banned, or grown all the same. */
+function recordedFamilies(place: GardenPlace, grownAnyway: boolean): string[] {
   return allFamilies()
-    .filter((family) => family.recordedDisease !== null && place.onRecord.includes(family.recordedDisease))
+    .filter(({ recordedDisease: disease }) => disease !== null && place.onRecord.includes(disease))
+    .filter(({ recordedDisease: disease }) => place.growAnyway.includes(disease!) === grownAnyway)
     .map((family) => family.id);
+}
+
+/** Kinds that the catalogue does not know are reported elsewhere and passed over here. */
+function pastOf(garden: Garden, place: GardenPlace): PastCrop[] {
+  return place.grewBefore.flatMap(({ kind, year, number }) => {
+    const family = kindOf(garden, kind)?.family;
+    return family === undefined ? [] : [{ family, place: place.id, placeNumber: number, year }];
+  });
 }
 
 /** Places of one class share what decides most: cover, winter sun, frost, water. The class takes the weather of the
@@ -85,10 +96,13 @@ export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass
     const inside = growsIn(garden, place);
     if (inside === null || place.takenBy !== null) continue;
     const exposure = exposureKey(exposureOf(garden, place));
-    const banned = bannedFamilies(place);
+    const banned = recordedFamilies(place, false);
+    const recorded = recordedFamilies(place, true);
+    const past = pastOf(garden, place);
     const strips = stripsOf(place);
     const often = place.visitsPerWeek > seldomVisitsPerWeek;
     const id = [poolKey(exposureOf(garden, place)), inside, strips.stripM2, strips.stripLitres, ...banned]
+      .concat(recorded.map((family) => `${family}?`))
       .concat(often ? [] : [`seldom-${Math.round(place.visitsPerWeek)}`])
       .join('|');
     const bench = place.use === 'bench' ? benches.findIndex((b) => b.place === place.id) : -1;
@@ -105,6 +119,8 @@ export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass
         bannedFamilies: banned,
         visitsPerWeek: place.visitsPerWeek,
         bench: bench >= 0 ? bench : null,
+        recordedFamilies: recorded,
+        past: [],
       };
       classes.set(id, ground);
     }
@@ -121,7 +137,12 @@ export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass
     const leads = here > (mostStrips.get(id) ?? 0);
     if (leads) mostStrips.set(id, here);
     const shared = leads ? exposure : ground.exposure;
-    classes.set(id, { ...ground, exposure: shared, stripCount: ground.stripCount + here });
+    classes.set(id, {
+      ...ground,
+      exposure: shared,
+      stripCount: ground.stripCount + here,
+      past: [...(ground.past ?? []), ...past],
+    });
   }
   return [...classes.values()];
 }

@@ -1,5 +1,12 @@
 import type { Band, Issue } from '@twelvemonth/basis';
 import type { ThreeNumbers } from '../forecast/three-numbers.ts';
+import type {
+  ReportFeeding,
+  ReportHandover,
+  ReportKit,
+  ReportNotPlaced,
+  ReportRest,
+} from './ground-report.ts';
 
 /** What `plan` answers, in plain data: the JSON output, and what every sheet is made from. Days are ISO dates. */
 
@@ -74,6 +81,10 @@ export interface ReportSowing {
     readonly from: string;
     readonly to: string;
   }[];
+  /** Kit that there is not enough of: it is forecast without. Plans of before 2026-12 lack it. */
+  readonly withoutKit?: readonly string[] | undefined;
+  /** Strips on which its family is back too soon. */
+  readonly rests?: readonly ReportRest[] | undefined;
   readonly reason: {
     /** Roles and weeks that it feeds: Mondays, first and last week with at least a tenth of a serving. */
     readonly feeds: readonly {
@@ -168,6 +179,9 @@ export interface ReportJob {
     | 'net-off'
     | 'mesh-on'
     | 'mesh-off'
+    | 'kit-move'
+    | 'feed'
+    | 'lime'
     | 'fleece-night'
     | 'lift'
     | 'order'
@@ -179,6 +193,10 @@ export interface ReportJob {
   readonly count: number;
   /** fleece-night: to be laid when a minimum below this is forecast, °C. */
   readonly belowC?: number | undefined;
+  /** kit-move: what, how many metres of bed, and from where; feed: barrows of compost. */
+  readonly kit?: string | undefined;
+  readonly amount?: number | undefined;
+  readonly fromPlaceName?: string | undefined;
 }
 
 export interface ReportStock {
@@ -259,6 +277,11 @@ export interface PlanReport {
   readonly hours: readonly ReportHours[];
   readonly benches: readonly ReportBench[];
   readonly materials: readonly ReportMaterials[];
+  /** Plans of before 2026-12 lack these four. */
+  readonly handovers?: readonly ReportHandover[] | undefined;
+  readonly feeding?: readonly ReportFeeding[] | undefined;
+  readonly kitLedger?: readonly ReportKit[] | undefined;
+  readonly notPlaced?: readonly ReportNotPlaced[] | undefined;
   readonly proof: ReportProof;
   readonly issues: readonly Issue[];
 }

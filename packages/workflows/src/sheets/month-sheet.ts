@@ -19,6 +19,10 @@ export interface MonthJob {
   readonly placeName: string;
   readonly count: number;
   readonly belowC?: number | undefined;
+  /** kit-move: what, how many metres, from where; feed: barrows. */
+  readonly kit?: string | undefined;
+  readonly amount?: number | undefined;
+  readonly fromPlaceName?: string | undefined;
 }
 
 export interface MonthOrder {
