@@ -6,7 +6,7 @@
 import { civilFromDay, type Day, dayFromCivil, isoOfWeek, mondayOf, type Week } from '@twelvemonth/basis';
 import { familyById, hazardsOf } from '@twelvemonth/growing';
 import type { PlanningProblem } from '../problem.ts';
-import type { CheckedSowing } from './independent-check.ts';
+import type { CheckedSowing } from './checked-sowing.ts';
 
 const tolerance = 1e-6;
 const tidy = (value: number): string => String(Math.round(value * 1000) / 1000);

@@ -4,25 +4,12 @@
  * codes with the numbers: 'ground-over:tunnel:2026-10-05:42/40'. Empty when all adds up.
  */
 import { isoFromDay, isoOfWeek, type Week, weekOfDay } from '@twelvemonth/basis';
-import { runSowing, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
-import type { KitUse } from '../beds/kit-needs.ts';
-import type { BrokenRest, Placement } from '../beds/strips.ts';
-import type { BenchUse, GroundClass, PlanningProblem } from '../problem.ts';
+import { runSowing, type SowingRun } from '@twelvemonth/growing';
+import type { GroundClass, PlanningProblem } from '../problem.ts';
 import { kitMissing, kitOver, restsUntold } from './check-beds.ts';
+import type { CheckedSowing } from './checked-sowing.ts';
 
-/** A chosen sowing with what it claims to take and, where given, to yield in the members of the problem's context. */
-export interface CheckedSowing {
-  readonly plan: SowingPlan;
-  readonly ground: number;
-  readonly stripsCount: number;
-  readonly groundFromWeek: Week;
-  readonly groundToWeek: Week;
-  readonly bench: readonly BenchUse[];
-  readonly runs?: readonly SowingRun[];
-  readonly placements?: readonly Placement[];
-  readonly kit?: readonly KitUse[];
-  readonly rests?: readonly BrokenRest[];
-}
+export type { CheckedSowing } from './checked-sowing.ts';
 
 const tolerance = 1e-6;
 const servingsTolerance = 1e-6;
