@@ -1,7 +1,9 @@
 /** Short bench of npm test: budgets as ratios, the same answers as the naive loop, a first plan that adds up. */
+import { batchFigures } from './batch.bench.ts';
 import {
   candidateBudget,
   firstPlanBudget,
+  leastBatchFactor,
   leastNaiveFactor,
   leastOutdoorFactor,
   movedSowingBudget,
@@ -28,6 +30,7 @@ export async function smoke(say: (line: string) => void): Promise<boolean> {
   const forecast = forecastFigures(demo, 300, 30);
   const outdoor = outdoorFigures(demo, 300, 30, 3);
   const plan = await planFigures('sill-and-balcony', false, 0, 12);
+  const batch = await batchFigures(6, 3, leastBatchFactor);
   // The slower of two: another load on the machine in between slows the work, not the budget.
   const reference = Math.max(before, referenceMs());
   const budgets: Budget[] = [
@@ -79,6 +82,16 @@ export async function smoke(say: (line: string) => void): Promise<boolean> {
       limit: 0,
       atLeast: false,
     },
+    ...(batch === null
+      ? []
+      : [
+          {
+            name: 'gardens of a batch, two workers against one',
+            value: batch.twoPerSecond / batch.onePerSecond,
+            limit: leastBatchFactor,
+            atLeast: true,
+          },
+        ]),
   ];
   for (const budget of budgets) {
     const { name, value, limit, atLeast } = budget;

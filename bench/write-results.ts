@@ -3,9 +3,11 @@ import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
 import type { RivalScore } from '../packages/planning/src/index.ts';
+import { batchFigures } from './batch.bench.ts';
 import {
   candidateBudget,
   firstPlanBudget,
+  leastBatchFactor,
   leastNaiveFactor,
   leastOutdoorFactor,
   movedSowingBudget,
@@ -32,6 +34,7 @@ const proven = await planFigures(example, true, lpIterations);
 say('proven plan done');
 const southern = await planFigures('southern-plot', false, 0);
 const small = await planFigures('sill-and-balcony', false, 0);
+const batch = await batchFigures(8, 1, leastBatchFactor);
 
 const ratio = (ms: number): string => Number((ms / reference).toPrecision(3)).toString();
 const whole = (value: number): string => Math.round(value).toString();
@@ -125,6 +128,15 @@ const lines = [
   '',
   `Budget of the smoke bench: first plan of sill-and-balcony with 12 members ≤ ${firstPlanBudget} reference loops.`,
   '',
+  ...(batch === null
+    ? []
+    : [
+        '## Batch',
+        '',
+        `${batch.gardens} small gardens, from when each worker has ended its first: ${batch.onePerSecond.toFixed(2)} gardens a second with one`,
+        `worker, ${batch.twoPerSecond.toFixed(2)} with two, ${times(batch.twoPerSecond / batch.onePerSecond)} times as many (budget: ≥ ${leastBatchFactor}).`,
+        '',
+      ]),
   '## Against the rivals',
   '',
   'Thirty unseen members, weeks 13–65, rules in `rivals/RULES.md`, readings in `../docs/models/rivals.md`. A rival under',

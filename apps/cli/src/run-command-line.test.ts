@@ -29,6 +29,7 @@ test('every command explains itself with an example', async () => {
     'plan',
     'compare',
     'what-if',
+    'batch',
     'forecast',
     'sheet',
     'check',

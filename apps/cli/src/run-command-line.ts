@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import { addBatch } from './commands/batch.ts';
 import { addCheck } from './commands/check.ts';
 import { addClimate } from './commands/climate.ts';
 import { addCompare } from './commands/compare.ts';
@@ -32,6 +33,7 @@ function programOf(terminal: Terminal, exit: (code: number) => void): Command {
   addPlan(program, terminal);
   addCompare(program, terminal);
   addWhatIf(program, terminal);
+  addBatch(program, terminal, exit);
   addForecast(program, terminal);
   addExplain(program, terminal);
   addSheet(program, terminal);

@@ -9,6 +9,7 @@ export * from './candidates/make-candidates.ts';
 export * from './candidates/place-care.ts';
 export * from './candidates/routes.ts';
 export * from './problem.ts';
+export * from './program/bench-grain.ts';
 export * from './program/price.ts';
 export * from './scenarios/choose-scenarios.ts';
 export * from './solve/greedy.ts';

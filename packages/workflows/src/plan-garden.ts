@@ -50,7 +50,8 @@ const goodGapShare = 0.03;
 const iterationsPerEffort = 1000;
 /** Members in which a sowing is left out to see what it is worth. */
 const leftOutMembers = 6;
-const tablesVersion = '2026-11';
+/** Named in every plan: plans of other tables are made anew. */
+export const tablesVersion = '2026-11';
 
 /** The search for the sowings alone, with the limits that every plan is made with. */
 export function choosePlan(

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { batchSummarySchema } from './batch-schema.ts';
 import { comparisonSchema } from './comparison-schema.ts';
 import { forecastSchema } from './forecast-schema.ts';
 import { planSchema } from './plan-schema.ts';
@@ -11,6 +12,10 @@ const textOf = (schema: z.ZodType, title: string): string =>
 export const schemaTexts = (): Readonly<Record<string, string>> => ({
   'plan.schema.json': textOf(planSchema, 'What twelvemonth plan --json writes, schemaVersion 1'),
   'what-if.schema.json': textOf(whatIfSchema, 'What twelvemonth what-if --json writes, schemaVersion 1'),
+  'batch.schema.json': textOf(
+    batchSummarySchema,
+    'What twelvemonth batch writes as summary.json, schemaVersion 1',
+  ),
   'forecast.schema.json': textOf(forecastSchema, 'What twelvemonth forecast --json writes, schemaVersion 1'),
   'comparison.schema.json': textOf(
     comparisonSchema,

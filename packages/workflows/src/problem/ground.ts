@@ -1,6 +1,6 @@
 import type { Garden, GardenPlace } from '@twelvemonth/garden';
 import { allFamilies, type Exposure, type GrowsIn, seldomVisitsPerWeek } from '@twelvemonth/growing';
-import type { Bed, Bench, GroundClass, PastCrop } from '@twelvemonth/planning';
+import { type Bed, type Bench, benchGrain, type GroundClass, type PastCrop } from '@twelvemonth/planning';
 import { kindOf } from '../kinds/garden-kinds.ts';
 import { exposureKey, exposureOf } from './exposures.ts';
 
@@ -29,7 +29,11 @@ export function benchesOf(garden: Garden): Bench[] {
       id: place.id,
       stage: benchStage(garden, place),
       exposure: exposureKey(exposureOf(garden, place)),
-      capacityM2: benchAreaM2(place),
+      // A bench that is given in trays holds them, whatever a tray is rounded to.
+      capacityM2:
+        place.traysCount === null
+          ? benchAreaM2(place)
+          : benchGrain(trayM2) * place.traysCount * place.count,
       place: place.id,
       placeName: place.name,
     }));
