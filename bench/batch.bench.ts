@@ -51,9 +51,12 @@ const options: BatchOptions = {
   fromDay: null,
 };
 
+/** Gardens that each worker ends before the clock is read. */
+const warmUpGardens = 2;
+
 /**
- * Gardens a second from when every worker has ended its first, so that starting up (reading the program, the first
- * warm-up of the engine) does not count: for a society of fifty gardens it does not.
+ * Gardens a second from when every worker has ended so many, so that starting up (reading the program, warming up)
+ * does not count: for a society of fifty gardens it does not.
  */
 async function gardensPerSecond(workers: number, folder: string): Promise<number> {
   const outFolder = join(folder, `plans-${workers}`);
@@ -67,7 +70,8 @@ async function gardensPerSecond(workers: number, folder: string): Promise<number
   const rows = await startBatch({ gardens, outFolder, options, workers, ended }).rows;
   const bad = rows.find((row) => row.state !== 'planned');
   if (bad !== undefined) throw new Error(`${bad.garden}: ${bad.sentence ?? bad.state}`);
-  return ((gardens.length - workers) * 1000) / (endedAt.at(-1)! - endedAt[workers - 1]!);
+  const warm = workers * warmUpGardens;
+  return ((gardens.length - warm) * 1000) / (endedAt.at(-1)! - endedAt[warm - 1]!);
 }
 
 export interface BatchFigures {

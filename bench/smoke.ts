@@ -30,7 +30,7 @@ export async function smoke(say: (line: string) => void): Promise<boolean> {
   const forecast = forecastFigures(demo, 300, 30);
   const outdoor = outdoorFigures(demo, 300, 30, 3);
   const plan = await planFigures('sill-and-balcony', false, 0, 12);
-  const batch = await batchFigures(6, 3, leastBatchFactor);
+  const batch = await batchFigures(8, 3, leastBatchFactor);
   // The slower of two: another load on the machine in between slows the work, not the budget.
   const reference = Math.max(before, referenceMs());
   const budgets: Budget[] = [
