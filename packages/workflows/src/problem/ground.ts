@@ -31,9 +31,7 @@ export function benchesOf(garden: Garden): Bench[] {
       exposure: exposureKey(exposureOf(garden, place)),
       // A bench that is given in trays holds them, whatever a tray is rounded to.
       capacityM2:
-        place.traysCount === null
-          ? benchAreaM2(place)
-          : benchGrain(trayM2) * place.traysCount * place.count,
+        place.traysCount === null ? benchAreaM2(place) : benchGrain(trayM2) * place.traysCount * place.count,
       place: place.id,
       placeName: place.name,
     }));
