@@ -41,10 +41,10 @@ export function couldGrowIn(kind: CropType, ground: GroundClass): boolean {
   return kind.growsIn.includes(ground.growsIn) && !ground.bannedFamilies.includes(kind.family);
 }
 
-/** All that it gives is cut for tonight's salad. */
+/** All that it gives is leaves taken for tonight's salad: no head of it can be carried home and kept. */
 export function isForTonight(kind: Pick<CropType, 'harvests'>): boolean {
   return kind.harvests.every(
-    ({ role, habit }) => role === 'salad-leaves' && (habit === 'cuts' || habit === 'tips'),
+    ({ role, habit }) => role === 'salad-leaves' && habit !== 'once' && habit !== 'stands',
   );
 }
 

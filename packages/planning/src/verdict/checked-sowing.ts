@@ -3,6 +3,7 @@ import type { SowingPlan, SowingRun } from '@twelvemonth/growing';
 import type { KitUse } from '../beds/kit-needs.ts';
 import type { BrokenRest, Placement } from '../beds/strips.ts';
 import type { BenchUse } from '../problem.ts';
+import type { MinutesByAct } from '../work/minutes-by-week.ts';
 
 /** A chosen sowing with what it claims to take and, where given, to yield in the members of the problem's context. */
 export interface CheckedSowing {
@@ -16,4 +17,6 @@ export interface CheckedSowing {
   readonly placements?: readonly Placement[];
   readonly kit?: readonly KitUse[];
   readonly rests?: readonly BrokenRest[];
+  /** Work by week index, one row an act, as the planner reckoned it. */
+  readonly minutesByAct?: MinutesByAct;
 }

@@ -1,12 +1,14 @@
 /**
  * A second count of a plan that knows no solver, no ledger and no program: strips by class and week, bench m², strips
- * of real beds, plants by spacing and by wish, what stands, and servings by running each sowing again. Answers short
+ * of real beds, plants by spacing and by wish, what stands, hours and benches (check-hands.ts), and servings by running
+ * each sowing again. Answers short
  * codes with the numbers: 'ground-over:tunnel:2026-10-05:42/40'. Empty when all adds up.
  */
 import { isoFromDay, isoOfWeek, type Week, weekOfDay } from '@twelvemonth/basis';
 import { runSowing, type SowingRun } from '@twelvemonth/growing';
 import type { GroundClass, PlanningProblem } from '../problem.ts';
 import { kitMissing, kitOver, restsUntold } from './check-beds.ts';
+import { checkHands } from './check-hands.ts';
 import type { CheckedSowing } from './checked-sowing.ts';
 
 export type { CheckedSowing } from './checked-sowing.ts';
@@ -162,6 +164,7 @@ export function independentCheck(problem: PlanningProblem, sowings: readonly Che
     ...restsUntold(problem, sowings),
     ...standingKept(problem, sowings),
     ...wishesKept(problem, fresh),
+    ...checkHands(problem, sowings, fresh),
     ...servingsAgain(problem, sowings),
   ];
 }
