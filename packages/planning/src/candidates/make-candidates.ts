@@ -19,6 +19,7 @@ import { benchGrain } from '../program/bench-grain.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { candidateWork } from '../work/minutes-by-week.ts';
 import { benchUses } from './bench-uses.ts';
+import { clearOptions } from './clear-options.ts';
 import { withoutDominated } from './dominance.ts';
 import { careOf } from './place-care.ts';
 import { canGrowIn, plantsPerStrip, type RouteChoice, routeChoice } from './routes.ts';
@@ -34,10 +35,6 @@ const farWeeks = 44;
 const fedLongWeeks = 8;
 /** How long the variant that waits for its ground is kept in pots. */
 const heldInPotsWeeks = 4;
-/** Crops that hold their ground longer than this may also be cleared so much earlier. */
-const longCropDays = 112;
-const earlierClearWeeks = 8;
-const nearlyAllShare = 0.96;
 /** Sowing weeks go on this long: what is begun later feeds nobody within the horizon. */
 const lastSowingBeforeEndWeeks = 8;
 
@@ -113,31 +110,6 @@ function raisingOf(
     readyWeek: weekOfDay(probe.groundDay),
     heldWeeks,
   });
-}
-
-/** The day by which nearly all that it gives has come: the last leaves are not worth the ground. */
-function lastWorthwhileDay(probe: Probe): Day {
-  const byWeek = new Map<Week, number>();
-  let all = 0;
-  for (const run of probe.runs)
-    for (const lot of run.lots) {
-      if (lot.form !== 'fresh') return probe.clearDay;
-      byWeek.set(lot.fromWeek, (byWeek.get(lot.fromWeek) ?? 0) + lot.servings);
-      all += lot.servings;
-    }
-  let sum = 0;
-  for (const [week, servings] of [...byWeek].sort((a, b) => a[0] - b[0])) {
-    sum += servings;
-    if (sum >= nearlyAllShare * all) return mondayOf(week) + 6;
-  }
-  return probe.clearDay;
-}
-
-function clearOptions(probe: Probe): Day[] {
-  const natural = Math.min(probe.clearDay, lastWorthwhileDay(probe));
-  const length = natural - probe.groundDay;
-  const earlier = natural - earlierClearWeeks * 7;
-  return length > longCropDays && earlier > probe.begunDay + 21 ? [natural, earlier] : [natural];
 }
 
 export function candidateOf(
@@ -277,7 +249,7 @@ export function makeCandidates(
         const choice = routeChoice(problem, route);
         if (choice === null) continue;
         for (const probe of probesOf(problem, scenarios, kind, ground, choice)) {
-          for (const clearDay of clearOptions(probe))
+          for (const clearDay of clearOptions({ ...probe, kind }, ground.growsIn))
             own.push(candidateOf(problem, scenarios, ground, g, choice, probe, clearDay, 0));
           const held = heldProbe(problem, scenarios, probe);
           if (held !== null && held.servings >= worthShare * probe.servings)
