@@ -11,6 +11,7 @@ export * from './plan-garden.ts';
 export * from './ports.ts';
 export type * from './report/argue-report.ts';
 export type * from './report/forecast-report.ts';
+export type * from './report/ground-report.ts';
 export type * from './report/plan-comparison.ts';
 export type * from './report/plan-report.ts';
 export type * from './report/what-if-report.ts';

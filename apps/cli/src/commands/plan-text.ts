@@ -12,6 +12,7 @@ import {
   wrapText,
   yearPictureOf,
 } from '@twelvemonth/workflows';
+import { planGroundTexts } from '../words/ground-words.ts';
 import {
   headingShortages,
   headingStock,
@@ -59,6 +60,7 @@ export function planText(
     ...(report.stock.length === 0 ? [] : [listing(headingStock, report.stock.map(stockText))]),
     `${[
       ...(work === null ? [] : [work]),
+      ...planGroundTexts(report),
       proofText(report),
       ...(proof.reproducible ? [] : [notReproducibleText]),
       ...proof.violations.map(violationText),

@@ -8,6 +8,7 @@ import {
 } from '@twelvemonth/workflows';
 import { dateWords, dayNear, partOfMonth } from './date-words.ts';
 import { dayReasonWord, kitWord, plainCode, riskWord, stageWord, startWord } from './garden-words.ts';
+import { restWords } from './ground-words.ts';
 import { amountText, capital, countOf, listText, servingsText } from './number-words.ts';
 
 /** What one line of the month's sheet says in each of its cells. */
@@ -98,10 +99,7 @@ export function lastSafeWords(line: MonthLine): string {
 }
 
 export const mindWords = (line: MonthLine): string =>
-  line.mind
-    .slice(0, 2)
-    .map((m) => riskWord(m.code))
-    .join('; ');
+  [...line.mind.slice(0, 2).map((m) => riskWord(m.code)), ...line.rests.map(restWords)].join('; ');
 
 const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
   'pot-on': 'Pot on',
@@ -172,5 +170,5 @@ export const eventText = (line: MonthLine): string =>
     `Where: ${whereWords(line)}`,
     `Eaten, most years: ${eatenWords(line)}`,
     ...(line.lastSafeDay === null ? [] : [`Last safe day: ${lastSafeWords(line)}`]),
-    ...(line.mind.length === 0 ? [] : [`Mind: ${mindWords(line)}`]),
+    ...(line.mind.length + line.rests.length === 0 ? [] : [`Mind: ${mindWords(line)}`]),
   ].join('\n');

@@ -1,6 +1,7 @@
 import type { Caution, MonthSheet, MonthWords, SheetHead } from '@twelvemonth/workflows';
 import { dateWords } from './date-words.ts';
 import { areaWord } from './garden-words.ts';
+import { handoverWords } from './ground-words.ts';
 import * as line from './line-words.ts';
 import { capital } from './number-words.ts';
 import { materialsText, workText } from './work-words.ts';
@@ -53,6 +54,8 @@ export const monthWords: MonthWords = {
   areaHeading: (area) => capital(areaWord(area)),
   lateHeading: 'Still waiting from before',
   jobsHeading: 'Other jobs',
+  handoversHeading: 'Ground that changes hands',
+  handover: handoverWords,
   ordersHeading: 'To order',
   nothing: 'Nothing to sow or plant.',
   columns: {

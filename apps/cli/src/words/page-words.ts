@@ -2,6 +2,7 @@ import { civilFromDay } from '@twelvemonth/basis';
 import type { DarkWords, FridgeWords, SeedWords, YearWords } from '@twelvemonth/workflows';
 import { dateWords, dayNear } from './date-words.ts';
 import { areaWord, habitWord, startWord, storeWord } from './garden-words.ts';
+import { handoverWords } from './ground-words.ts';
 import { changeWords, jobWords } from './line-words.ts';
 import { amountText, capital, countOf, listText, percentText, servingsText } from './number-words.ts';
 import { materialsByText } from './work-words.ts';
@@ -48,6 +49,8 @@ export const darkWords: DarkWords = {
   standingHeading: 'Stands already and feeds',
   standing: (line, page) =>
     `${line.kindName} (${line.number}), ${line.placeName}: ${darkWords.feeds(line, page)}`,
+  handoversHeading: 'How the ground changes hands',
+  handover: handoverWords,
   totalsHeading: 'What that comes to',
   total: (t) =>
     `${capital(t.roleName)}: ${amountText(t.eaten)} of ${amountText(t.appetite)} servings wanted${

@@ -25,7 +25,7 @@ const tomato = {
 test('a picked crop under cover may go every third week, and no sooner than three weeks after its first pickings', () => {
   const days = clearOptions(tomato, 'cover');
   expect(days.length).toBeGreaterThan(3);
-  days.slice(1).forEach((day, i) => expect(days[i]! - day).toBe(21));
+  for (let i = 1; i < days.length; i++) expect(days[i - 1]! - days[i]!).toBe(21);
   expect(Math.min(...days)).toBeGreaterThan(tomato.begunDay + 21);
   expect(days[0]).toBeLessThan(tomato.clearDay);
 });

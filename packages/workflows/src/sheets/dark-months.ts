@@ -1,5 +1,6 @@
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import type { PlanReport, ReportSowing } from '../report/plan-report.ts';
+import { type HandoverLine, handoverLines } from './handover-lines.ts';
 import { placeNamesOf } from './place-names.ts';
 import { addToMonth, dayOf, dayOrNull } from './sheet-days.ts';
 import { headOf, type SheetHead } from './sheet-head.ts';
@@ -36,6 +37,8 @@ export interface DarkMonthsPage {
   readonly leastServings: number;
   readonly roleNames: Readonly<Record<string, string>>;
   readonly places: readonly { readonly placeName: string; readonly lines: readonly DarkLine[] }[];
+  /** How the ground of these lines changes hands. */
+  readonly handovers: readonly HandoverLine[];
   /** Servings over the window by role. */
   readonly totals: readonly {
     readonly role: string;
@@ -147,6 +150,7 @@ export function darkMonthsOf(report: PlanReport, printedDay: Day): DarkMonthsPag
       placeName,
       lines: lines.filter((l) => l.placeName === placeName),
     })),
+    handovers: handoverLines(report, ({ to }) => lines.some((line) => line.sowing === to)),
     totals: totals.filter((t) => t.appetite >= 1),
     lean: report.shortages
       .map((s) => ({

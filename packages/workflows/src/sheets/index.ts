@@ -1,5 +1,6 @@
 export * from './dark-months.ts';
 export * from './fridge-page.ts';
+export * from './handover-lines.ts';
 export * from './month-sheet.ts';
 export * from './month-work.ts';
 export { numberRuns, placeNamesOf } from './place-names.ts';

@@ -1,4 +1,5 @@
 import type { Day } from '@twelvemonth/basis';
+import type { ReportRest } from '../report/ground-report.ts';
 import type { ReportHarvest, ReportSowing } from '../report/plan-report.ts';
 import { dayOf, dayOrNull, mondayBefore } from './sheet-days.ts';
 
@@ -43,6 +44,8 @@ export interface MonthLine {
   readonly lastSafeDay: Day | null;
   readonly weekLateServings: number | null;
   readonly mind: ReportSowing['risks'];
+  /** Ground on which its family is back too soon. */
+  readonly rests: readonly ReportRest[];
   readonly kit: readonly {
     readonly kit: string;
     readonly why: string;
@@ -125,6 +128,7 @@ export function lineOf(
     weekLateServings:
       act === 'plant-out' ? null : (sowing.delays.find((d) => d.weeks === 1)?.servingsChange ?? null),
     mind: sowing.risks,
+    rests: sowing.rests ?? [],
     kit: sowing.kit.map((k) => ({ ...k, from: dayOf(k.from), to: dayOf(k.to) })),
   };
 }

@@ -2,6 +2,7 @@ import type { Day } from '@twelvemonth/basis';
 import type { KindCaution } from '@twelvemonth/growing';
 import type { SeedListLine } from '../report/forecast-report.ts';
 import type { PlanReport, ReportJob, ReportMaterials, ReportSowing } from '../report/plan-report.ts';
+import { type HandoverLine, handoverLines } from './handover-lines.ts';
 import { lineOf, type MonthLine } from './month-line.ts';
 import { type MonthWork, monthMaterialsOf, monthWorkOf } from './month-work.ts';
 import { type CalendarMonth, dayOf, dayOrNull, daysOfMonthWeeks, mondayBefore } from './sheet-days.ts';
@@ -61,6 +62,8 @@ export interface MonthSheet {
   readonly month: CalendarMonth;
   readonly areas: readonly MonthArea[];
   readonly orders: readonly MonthOrder[];
+  /** Strips that change hands in the month's weeks. */
+  readonly handovers: readonly HandoverLine[];
   readonly cautions: readonly Caution[];
   readonly work: MonthWork | null;
   readonly materials: ReportMaterials | null;
@@ -160,6 +163,7 @@ export function monthSheetOf(report: PlanReport, request: MonthRequest): MonthSh
     month: request.month,
     areas,
     orders: ordersOf(request.seeds, from, to, thisMonth),
+    handovers: handoverLines(report, ({ monday }) => monday >= from && monday <= to),
     work: monthWorkOf(report, from, to),
     materials: monthMaterialsOf(report, request.month),
     cautions: cautionsOf(

@@ -79,6 +79,10 @@ export function printMonth(sheet: MonthSheet, words: SheetWords, medium: Medium)
     ];
   });
   if (sheet.areas.length === 0) sections.push({ heading: '', note: w.nothing, opens: false, block: null });
+  if (sheet.handovers.length > 0) {
+    const handovers = sheet.handovers.map((handover) => w.handover(handover));
+    sections.push(listSection(w.handoversHeading, handovers, 2, false));
+  }
   if (sheet.orders.length > 0) {
     const orders = sheet.orders.map((order) => w.order(order));
     sections.push(listSection(w.ordersHeading, orders, 3, true));
@@ -146,6 +150,10 @@ export function printDarkMonths(page: DarkMonthsPage, words: SheetWords): Printa
       ...plainList(
         w.standingHeading,
         standing.map((line) => w.standing(line, page)),
+      ),
+      ...plainList(
+        w.handoversHeading,
+        page.handovers.map((handover) => w.handover(handover)),
       ),
       ...plainList(
         w.totalsHeading,

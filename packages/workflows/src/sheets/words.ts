@@ -2,6 +2,7 @@ import type { Band, Day } from '@twelvemonth/basis';
 import type { ReportMaterials } from '../report/plan-report.ts';
 import type { DarkLine, DarkMonthsPage } from './dark-months.ts';
 import type { FridgeItem, FridgePage, WaterLine } from './fridge-page.ts';
+import type { HandoverLine } from './handover-lines.ts';
 import type { Caution, MonthJob, MonthLine, MonthOrder, MonthSheet } from './month-sheet.ts';
 import type { SeedLine, SeedSheet } from './seed-sheet.ts';
 import type { CalendarMonth } from './sheet-days.ts';
@@ -37,6 +38,8 @@ export interface MonthWords {
   readonly lateHeading: string;
   readonly jobsHeading: string;
   readonly ordersHeading: string;
+  readonly handoversHeading: string;
+  handover(line: HandoverLine): string;
   readonly nothing: string;
   readonly columns: {
     readonly number: string;
@@ -98,6 +101,8 @@ export interface DarkWords {
   fortnight(line: DarkLine): string;
   readonly standingHeading: string;
   standing(line: DarkLine, page: DarkMonthsPage): string;
+  readonly handoversHeading: string;
+  handover(line: HandoverLine): string;
   readonly totalsHeading: string;
   total(total: DarkMonthsPage['totals'][number]): string;
   readonly leanHeading: string;
