@@ -1,4 +1,5 @@
 export * from './away.ts';
+export * from './eat-again.ts';
 export * from './eaten-score.ts';
 export * from './keeping.ts';
 export * from './kitchen-rule.ts';

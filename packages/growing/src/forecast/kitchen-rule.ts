@@ -38,7 +38,7 @@ export interface Eaten {
 const formOrder = { fresh: 0, standing: 1, store: 2 } as const;
 const noLimits: RoomG = new Map();
 
-interface Shelf {
+export interface Shelf {
   readonly lot: Lot;
   left: number;
 }
@@ -47,10 +47,12 @@ interface Shelf {
 const isInStore = ({ lot }: Shelf, week: Week): boolean =>
   lot.form === 'store' || (lot.storeFromWeek !== null && lot.storeFromWeek <= week);
 
+const entersStore = ({ lot }: Shelf, week: Week): boolean => lot.store !== null && lot.storeFromWeek === week;
+
 /** What comes into a store that is full is eaten this week or lost. */
 function intoStore(shelf: Shelf, week: Week, room: StoreRoom): Shelf[] {
   const { lot } = shelf;
-  if (lot.store === null || lot.storeFromWeek !== week) return [shelf];
+  if (lot.store === null || !entersStore(shelf, week)) return [shelf];
   const fits = Math.min(shelf.left, room.fitting(lot.store, lot));
   room.take(lot.store, lot, fits);
   const over = shelf.left - fits;
@@ -93,7 +95,7 @@ function takeFrom(
   shelves: readonly Shelf[],
   want: number,
   kindCap: number,
-  eatenOfKind: Map<string, number>,
+  eatenOfKind: Map<string, number> | null,
   onTake: (shelf: Shelf, amount: number) => void,
 ): number {
   let missing = want;
@@ -101,7 +103,7 @@ function takeFrom(
     if (missing <= 1e-9) break;
     if (shelf.left <= 0) continue;
     let amount = Math.min(shelf.left, missing);
-    if (kindCap !== Number.POSITIVE_INFINITY) {
+    if (eatenOfKind !== null) {
       const had = eatenOfKind.get(shelf.lot.kind) ?? 0;
       amount = Math.min(amount, Math.max(0, kindCap - had));
       eatenOfKind.set(shelf.lot.kind, had + amount);
@@ -113,8 +115,39 @@ function takeFrom(
   return want - missing;
 }
 
-export function eat(lots: readonly Lot[], appetite: Appetite, roleRows: readonly RoleRow[]): Eaten {
-  const { fromWeek, weekCount, roles } = appetite;
+/** Told of every serving as it is eaten: the shelf it came from, the role it was eaten as. Indices of role and week. */
+export type OnEat = (lot: Lot, role: number, week: number, servings: number) => void;
+
+/** A household's kitchen, week after week. */
+export interface Kitchen {
+  readonly eaten: Eaten;
+  /** What lies there between two weeks, by role. */
+  readonly shelves: Shelf[][];
+  /** Lays the shelves as they were at the beginning of a week, an index. */
+  lay(shelves: readonly (readonly Shelf[])[], w: number): void;
+  /** Goes through a week, an index; the weeks before it have been gone through. */
+  week(w: number, arriving: readonly Lot[]): void;
+}
+
+const orderOf = (shelf: Shelf, week: Week): number =>
+  formOrder[isInStore(shelf, week) ? 'store' : shelf.lot.form];
+
+const byOrder =
+  (week: Week) =>
+  (a: Shelf, b: Shelf): number =>
+    orderOf(a, week) - orderOf(b, week) || a.lot.toWeek - b.lot.toWeek;
+
+function putInOrder(shelves: Shelf[], week: Week): void {
+  const compare = byOrder(week);
+  for (let i = 1; i < shelves.length; i++)
+    if (compare(shelves[i - 1]!, shelves[i]!) > 0) {
+      shelves.sort(compare);
+      return;
+    }
+}
+
+export function kitchenOf(appetite: Appetite, roleRows: readonly RoleRow[], onEat: OnEat | null): Kitchen {
+  const { fromWeek, roles } = appetite;
   const result = {
     offered: tableOf(appetite),
     eaten: tableOf(appetite),
@@ -123,55 +156,60 @@ export function eat(lots: readonly Lot[], appetite: Appetite, roleRows: readonly
     wasted: tableOf(appetite),
   };
   const roleIndex = new Map(roles.map((role, i) => [role, i]));
-  const arriving: Shelf[][] = Array.from({ length: weekCount }, () => []);
-  for (const lot of lots) {
-    const at = Math.max(0, lot.fromWeek - fromWeek);
-    if (at < weekCount && lot.toWeek >= fromWeek && roleIndex.has(lot.role))
-      arriving[at]!.push({ lot, left: lot.servings });
-  }
   const substitutes = roles.map((role) =>
     (roleRows.find((row) => row.id === role)?.substitutes ?? []).flatMap((s) => {
       const index = roleIndex.get(s.role);
       return index === undefined ? [] : [{ ...s, index }];
     }),
   );
-  const shelves: Shelf[][] = roles.map(() => []);
   const room = storeRoom(appetite.roomG ?? noLimits);
   const limited = appetite.roomG !== undefined && appetite.roomG.size > 0;
+  const kitchen: Kitchen = { eaten: result, shelves: roles.map(() => []), lay, week: goThrough };
 
-  for (let w = 0; w < weekCount; w++) {
-    for (const shelf of arriving[w]!) {
-      const r = roleIndex.get(shelf.lot.role)!;
-      shelves[r]!.push(shelf);
-      if (shelf.lot.fromWeek - fromWeek === w) result.offered[r]![w]! += shelf.lot.servings;
-    }
+  function lay(shelves: readonly (readonly Shelf[])[], w: number): void {
+    room.clear();
+    shelves.forEach((role, r) => {
+      kitchen.shelves[r] = role.map(({ lot, left }) => ({ lot, left }));
+      for (const { lot, left } of role)
+        if (limited && lot.store !== null && isInStore({ lot, left }, fromWeek + w - 1))
+          room.take(lot.store, lot, left);
+    });
+  }
+
+  function eatOwn(r: number, w: number): number {
     const week = fromWeek + w;
-    if (limited && w > 0)
-      for (let r = 0; r < roles.length; r++)
-        shelves[r] = shelves[r]!.flatMap((shelf) => intoStore(shelf, week, room));
-    const missing = new Float64Array(roles.length);
-    for (let r = 0; r < roles.length; r++) {
-      const here = shelves[r]!;
-      const order = (shelf: Shelf): number => formOrder[isInStore(shelf, week) ? 'store' : shelf.lot.form];
-      here.sort((a, b) => order(a) - order(b) || a.lot.toWeek - b.lot.toWeek);
-      const want = appetite.garden[r]![w]!;
-      const had = takeFrom(here, want, appetite.kindCap[r]!, new Map(), (shelf, amount) => {
-        if (isInStore(shelf, week)) result.fromStock[r]![w]! += amount;
-      });
-      result.eaten[r]![w] = had;
-      missing[r] = want - had;
+    const here = kitchen.shelves[r]!;
+    putInOrder(here, week);
+    const want = appetite.garden[r]![w]!;
+    const kindCap = appetite.kindCap[r]!;
+    const ofKind = kindCap === Number.POSITIVE_INFINITY ? null : new Map<string, number>();
+    const had = takeFrom(here, want, kindCap, ofKind, (shelf, amount) => {
+      if (isInStore(shelf, week)) result.fromStock[r]![w]! += amount;
+      onEat?.(shelf.lot, r, w, amount);
+    });
+    result.eaten[r]![w] = had;
+    return want - had;
+  }
+
+  function eatInstead(r: number, w: number, missing: Float64Array): void {
+    const week = fromWeek + w;
+    const want = appetite.garden[r]![w]!;
+    for (const sub of substitutes[r]!) {
+      if (missing[r]! <= 1e-9) break;
+      const most = Math.min(missing[r]!, want * sub.mostShare) * sub.exchange;
+      const spare = kitchen.shelves[sub.index]!.filter((shelf) => !isInStore(shelf, week));
+      const had =
+        takeFrom(spare, most, Number.POSITIVE_INFINITY, null, (shelf, amount) =>
+          onEat?.(shelf.lot, r, w, amount / sub.exchange),
+        ) / sub.exchange;
+      result.eaten[r]![w]! += had;
+      missing[r]! -= had;
     }
-    for (let r = 0; r < roles.length; r++) {
-      const want = appetite.garden[r]![w]!;
-      for (const sub of substitutes[r]!) {
-        if (missing[r]! <= 1e-9) break;
-        const most = Math.min(missing[r]!, want * sub.mostShare) * sub.exchange;
-        const spare = shelves[sub.index]!.filter((shelf) => !isInStore(shelf, week));
-        const had = takeFrom(spare, most, Number.POSITIVE_INFINITY, new Map(), () => {}) / sub.exchange;
-        result.eaten[r]![w]! += had;
-        missing[r]! -= had;
-      }
-    }
+  }
+
+  function endWeek(w: number): void {
+    const week = fromWeek + w;
+    const { shelves } = kitchen;
     room.clear();
     const ending: { readonly role: number; readonly shelf: Shelf }[] = [];
     for (let r = 0; r < roles.length; r++) {
@@ -202,6 +240,48 @@ export function eat(lots: readonly Lot[], appetite: Appetite, roleRows: readonly
       result.wasted[role]![w]! += shelf.left - (saved?.left ?? 0);
     }
   }
-  invariant(result.eaten.length === roles.length, 'one row a role');
-  return result;
+
+  function goThrough(w: number, arriving: readonly Lot[]): void {
+    const week = fromWeek + w;
+    const { shelves } = kitchen;
+    for (const lot of arriving) {
+      const r = roleIndex.get(lot.role)!;
+      shelves[r]!.push({ lot, left: lot.servings });
+      if (lot.fromWeek === week) result.offered[r]![w]! += lot.servings;
+    }
+    if (limited && w > 0)
+      for (let r = 0; r < roles.length; r++)
+        if (shelves[r]!.some((shelf) => entersStore(shelf, week)))
+          shelves[r] = shelves[r]!.flatMap((shelf) => intoStore(shelf, week, room));
+    const missing = new Float64Array(roles.length);
+    for (let r = 0; r < roles.length; r++) missing[r] = eatOwn(r, w);
+    for (let r = 0; r < roles.length; r++) eatInstead(r, w, missing);
+    endWeek(w);
+  }
+  return kitchen;
+}
+
+/** Week index in which a lot comes into the kitchen; −1: never within the appetite's weeks, or nobody eats its role. */
+export function arrivalOf(lot: Lot, { fromWeek, weekCount, roles }: Appetite): number {
+  const at = Math.max(0, lot.fromWeek - fromWeek);
+  return at < weekCount && lot.toWeek >= fromWeek && roles.includes(lot.role) ? at : -1;
+}
+
+export function eat(
+  lots: readonly Lot[],
+  appetite: Appetite,
+  roleRows: readonly RoleRow[],
+  onEat: OnEat | null = null,
+): Eaten {
+  const arriving: Lot[][] = Array.from({ length: appetite.weekCount }, () => []);
+  for (const lot of lots) {
+    const at = arrivalOf(lot, appetite);
+    if (at >= 0) arriving[at]!.push(lot);
+  }
+  const kitchen = kitchenOf(appetite, roleRows, onEat);
+  arriving.forEach((come, w) => {
+    kitchen.week(w, come);
+  });
+  invariant(kitchen.eaten.eaten.length === appetite.roles.length, 'one row a role');
+  return kitchen.eaten;
 }
