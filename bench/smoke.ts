@@ -7,11 +7,13 @@ import {
   leastNaiveFactor,
   leastOutdoorFactor,
   movedSowingBudget,
+  previewBudget,
 } from './budgets.ts';
 import { demoProblem } from './demo-problem.ts';
 import { forecastFigures } from './forecast.bench.ts';
 import { outdoorFigures } from './outdoor.bench.ts';
 import { planFigures } from './plan.bench.ts';
+import { previewFigures } from './preview.bench.ts';
 import { referenceMs } from './reference-loop.ts';
 
 export interface Budget {
@@ -29,6 +31,7 @@ export async function smoke(say: (line: string) => void): Promise<boolean> {
   const demo = demoProblem('marram-end', 4);
   const forecast = forecastFigures(demo, 300, 30);
   const outdoor = outdoorFigures(demo, 300, 30, 3);
+  const preview = previewFigures(demo, 200, 30);
   const plan = await planFigures('sill-and-balcony', false, 0, 12);
   const batch = await batchFigures(8, 3, leastBatchFactor);
   // The slower of two: another load on the machine in between slows the work, not the budget.
@@ -38,6 +41,12 @@ export async function smoke(say: (line: string) => void): Promise<boolean> {
       name: 'one moved sowing, 30 members',
       value: forecast.movedMs / reference,
       limit: movedSowingBudget,
+      atLeast: false,
+    },
+    {
+      name: 'one moved sowing previewed among 200, 30 members',
+      value: preview.previewMs / reference,
+      limit: previewBudget,
       atLeast: false,
     },
     {

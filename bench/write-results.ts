@@ -11,12 +11,14 @@ import {
   leastNaiveFactor,
   leastOutdoorFactor,
   movedSowingBudget,
+  previewBudget,
 } from './budgets.ts';
 import { demoProblem } from './demo-problem.ts';
 import { forecastFigures } from './forecast.bench.ts';
 import { openWarmUpDays } from './naive-from-outdoor.ts';
 import { outdoorFigures } from './outdoor.bench.ts';
 import { type PlanFigures, planFigures } from './plan.bench.ts';
+import { previewFigures } from './preview.bench.ts';
 import { referenceMs } from './reference-loop.ts';
 
 const lpIterations = 40_000;
@@ -26,6 +28,7 @@ const say = (line: string): void => console.error(line);
 const before = referenceMs();
 const forecast = forecastFigures(demoProblem(example, 6), 2000, 30);
 const outdoor = outdoorFigures(demoProblem(example, 6), 2000, 30);
+const preview = previewFigures(demoProblem(example, 6), 250, 30);
 const reference = (before + referenceMs()) / 2;
 say('forecast done');
 const firstPlan = await planFigures(example, false, 0);
@@ -83,6 +86,8 @@ const lines = [
   '| what | ms | reference loops | budget |',
   '|---|---|---|---|',
   `| one moved sowing, ${forecast.members} members, whole answer | ${forecast.movedMs.toFixed(2)} | ${ratio(forecast.movedMs)} | ≤ ${movedSowingBudget} |`,
+  `| one moved sowing previewed among ${preview.sowings}: food, clashes, risk, ${preview.members} members | ${preview.previewMs.toFixed(2)} | ${ratio(preview.previewMs)} | ≤ ${previewBudget} |`,
+  `| made ready for it, once | ${whole(preview.prepareMs)} | ${ratio(preview.prepareMs)} | |`,
   `| one candidate in one member, whole answer | ${(forecast.wholeMs / runs).toFixed(4)} | ${ratio(forecast.wholeMs / runs)} | ≤ ${candidateBudget} |`,
   `| ${forecast.candidates} candidates × ${forecast.members}, whole answers | ${whole(forecast.wholeMs)} | ${ratio(forecast.wholeMs)} | |`,
   `| the same, making the sums on the way | ${whole(forecast.wholeColdMs)} | ${ratio(forecast.wholeColdMs)} | |`,

@@ -1,5 +1,7 @@
 export * from './argue/explain-sowing.ts';
+export type { SowingMove } from './argue/moved-sowing.ts';
 export * from './argue/open-plan.ts';
+export * from './argue/preview-move.ts';
 export * from './argue/slots.ts';
 export * from './climate-garden.ts';
 export { comparePlans } from './compare/compare-plans.ts';
@@ -14,6 +16,7 @@ export type * from './report/forecast-report.ts';
 export type * from './report/ground-report.ts';
 export type * from './report/plan-comparison.ts';
 export type * from './report/plan-report.ts';
+export type * from './report/preview-report.ts';
 export type * from './report/what-if-report.ts';
 export * from './seed-list.ts';
 export * from './sheets/index.ts';

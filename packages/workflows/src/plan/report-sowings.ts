@@ -42,7 +42,8 @@ function stagesOf(problem: PlanningProblem, sowing: ChosenSowing): ReportStage[]
   return stages;
 }
 
-function harvestsOf(sowing: ChosenSowing): ReportHarvest[] {
+/** When each part can be eaten, and how much of it. */
+export function harvestsOf(sowing: ChosenSowing): ReportHarvest[] {
   return sowing.plan.kind.harvests.map((harvest, i) => {
     const runs = sowing.runs.map((run) => run.harvests[i]!);
     const reasons = runs.map((run) => run.reason);
