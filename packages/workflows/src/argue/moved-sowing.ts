@@ -152,8 +152,9 @@ export function movedSowing(
     stripsCount,
     groundFromWeek,
     groundToWeek,
-    bench:
-      own.bench === null
+    bench: stood
+      ? sowing.bench
+      : own.bench === null
         ? benchOf(sowing, weekOfDay(plan.startDay), groundFromWeek, plantsCount / sowing.plan.plantsCount)
         : [
             {

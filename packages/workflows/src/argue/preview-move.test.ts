@@ -5,6 +5,7 @@ import { eat } from '@twelvemonth/growing';
 import { beforeAll, expect, it } from 'vitest';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
 import { planGarden } from '../plan-garden.ts';
+import { holdersOf } from './free-ground.ts';
 import { type OpenPlan, openPlan } from './open-plan.ts';
 import { type PreviewState, preparePreview, previewMove } from './preview-move.ts';
 import { runsOf } from './try-out.ts';
@@ -99,8 +100,19 @@ it('what cannot be is told by its reason', () => {
   expect(previewMove(state, { sowing: 'nobody' })).toBeNull();
 });
 
-it('twice the plants want more strips, and give more where nothing else ends them', () => {
-  const tub = drafts.find((s) => s.placements[0]?.bed.place === 'balcony' && s.plan.plantsCount >= 1)!;
-  const { clashes } = previewMove(state, { sowing: tub.id, plants: tub.plan.plantsCount * 4 })!;
-  expect(clashes.some((c) => c.over === 'ground' || c.over === 'bench')).toBe(true);
+it('more plants than the place has ground for clash with all who stand there, and are short besides', () => {
+  const { problem, sowings } = open;
+  const tub = drafts.find((s) => s.placements[0]?.bed.place === 'balcony')!;
+  const own = problem.ground[tub.ground]!;
+  const plants = (tub.plan.plantsCount / tub.stripsCount) * (own.stripCount + 2);
+  const { clashes } = previewMove(state, { sowing: tub.id, plants })!;
+  const ground = clashes.filter((c) => c.over === 'ground');
+  expect(ground.find((c) => c.with.length === 0)?.short).toBe(2);
+  const beside = holdersOf(sowings, tub.ground, tub.groundFromWeek, tub.groundToWeek);
+  expect(ground.flatMap((c) => c.with).sort()).toEqual(
+    beside
+      .map((s) => s.id)
+      .filter((id) => id !== tub.id)
+      .sort(),
+  );
 });
