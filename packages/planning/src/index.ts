@@ -25,6 +25,7 @@ export * from './verdict/rivals/calendar-gardener.ts';
 export * from './verdict/rivals/practised-gardener.ts';
 export type { RivalPlan } from './verdict/rivals/rival-ground.ts';
 export * from './verdict/rivals/rival-scores.ts';
+export * from './verdict/scarce.ts';
 export * from './verdict/shortages.ts';
 export * from './verdict/simulate.ts';
 export * from './verdict/simulated-cost.ts';

@@ -1,4 +1,5 @@
 export * from './argue/explain-sowing.ts';
+export * from './argue/explain-week.ts';
 export type { SowingMove } from './argue/moved-sowing.ts';
 export * from './argue/open-plan.ts';
 export * from './argue/preview-move.ts';

@@ -202,11 +202,14 @@ export async function planGarden(
   const ground = reportGround(problem, sowings, reported, unplaced);
   const ledger = ledgerOf(problem, chosen);
   const shortages = shortagesOf(
-    problem,
-    chosen.scenarios,
-    chosen.candidates,
-    ledger.freeStrips,
-    tryAdding(problem, check, simulated),
+    {
+      problem,
+      scenarios: chosen.scenarios,
+      candidates: chosen.candidates,
+      ledger,
+      tryAdding: tryAdding(problem, check, simulated),
+      fromDay: problem.fromDay,
+    },
     eaten,
   );
   return done({

@@ -16,6 +16,7 @@ export type WorkflowFunctions = Pick<
   | 'whatIfGarden'
   | 'openPlan'
   | 'explainSowing'
+  | 'explainWeek'
   | 'slotsFor'
 >;
 

@@ -76,7 +76,15 @@ const shortage = z.object({
   binds: z.string(),
   remedy: z
     .object({
-      code: z.enum(['sow-more', 'more-cover', 'more-ground', 'substitute', 'buy']),
+      code: z.enum([
+        'sow-more',
+        'more-cover',
+        'more-ground',
+        'more-bench',
+        'more-hours',
+        'substitute',
+        'buy',
+      ]),
       kind: z.string().nullable(),
       m2: z.number(),
       by: isoDay.nullable(),

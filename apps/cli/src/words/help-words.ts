@@ -104,6 +104,7 @@ export const optionHelp = {
   seedFormat: 'how it is laid out',
   plan: 'plan to print from (default: plan.json beside the file if it is newer)',
   planToArgue: 'plan to argue with (default: plan.json beside the file if it is newer)',
+  role: 'with a week: this kitchen role only, as salad-leaves',
   slotPlants: 'plants wanted (default: as many as are still well used)',
   slotMost: 'how many slots to show',
   todayArgue:
@@ -133,6 +134,17 @@ export const explainWhat =
   'a sowing by its id, the number on its label or its kind; or a week by one of its days, as 2027-02-08';
 export const noSuchSowingText = (what: string, nearest: string, first: number, last: number): string =>
   `There is no sowing "${what}" in this plan.${nearest === '' ? '' : ` Was "${nearest}" meant?`} Give an id, a kind, a number on a label (${first} to ${last}), or a day as 2027-02-08 for its week.`;
+export const roleNeedsWeek =
+  'A role goes with a week: name a day of it, as explain FILE 2027-02-08 --role salad-leaves.';
+export const noSuchRoleText = (
+  text: string,
+  known: boolean,
+  nearest: string,
+  eaten: readonly string[],
+): string =>
+  known
+    ? `Nobody in this household eats "${text}". Its roles are: ${eaten.join(', ')}.`
+    : `There is no kitchen role "${text}".${nearest === '' ? '' : ` Was "${nearest}" meant?`} This household's are: ${eaten.join(', ')}.`;
 export const standsForYearsText = (kindName: string): string =>
   `${kindName} stands for years: it is planted once, under "standing", and not sown anew by the plan.`;
 export const notInFileText = (id: string): string =>

@@ -15,9 +15,12 @@ const bindsWords: Readonly<Record<string, string>> = {
   'ground-open': 'open ground is full',
   'ground-cover': 'ground under cover is full',
   bench: 'bench space for raising is full',
+  hours: 'the hours of those weeks are full',
   season: 'nothing on offer is ready in this season',
-  'not-worth-it': 'what it would take is worth more elsewhere',
+  'not-worth-it': 'there is room, but so far it was not thought worth the work',
 };
+
+export const bindsWord = (code: string): string => bindsWords[code] ?? plainCode(code);
 
 function remedyText(shortage: ReportShortage, kindNameOf: (kind: string) => string): string {
   const { remedy } = shortage;
@@ -33,8 +36,12 @@ function remedyText(shortage: ReportShortage, kindNameOf: (kind: string) => stri
       return `${size} more under cover${by} would give ${filled}`;
     case 'more-ground':
       return `${size} more ground${by} would give ${filled}`;
+    case 'more-bench':
+      return `room on the bench for ${size} more of${kind}${by} would give ${filled}`;
+    case 'more-hours':
+      return `more time for ${size} of${kind}${by} would give ${filled}`;
     case 'substitute':
-      return `instead:${kind || ' something else'}${by}, ${filled}`;
+      return `sow ${size} of${kind || ' something else'}${by} to stand in for it: ${filled}`;
     case 'buy':
       return `buy ${filled.replace('about ', '')}`;
   }
@@ -47,7 +54,7 @@ export function shortageText(
 ): string {
   const role = capital(report.roleNames[shortage.role] ?? plainCode(shortage.role));
   const when = dateWords.roughly(dayOf(shortage.from), dayOf(shortage.to) + 6);
-  const why = bindsWords[shortage.binds] ?? plainCode(shortage.binds);
+  const why = bindsWord(shortage.binds);
   return `${role}, ${when}: ${servingsText(shortage.servingsMissing)} short in ${countOf(Math.round(shortage.leanWeeks), 'week')}; ${why}. ${capital(remedyText(shortage, kindNameOf))}.`;
 }
 

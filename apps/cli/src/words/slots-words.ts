@@ -8,7 +8,7 @@ import { amountText, capital, countOf, listText, oftenText, percentText } from '
 /** Where and when one more sowing of a kind would fit, best first. */
 
 const little = 0.5;
-const worthSaying = 0.05;
+
 const failsOften = 0.1;
 
 function whenText({ sow, startsAs, plantOut, route }: ReportSowing): string {
@@ -42,8 +42,9 @@ function firstText(sowing: ReportSowing): string {
 function againstText({ sowing, neverShare }: Slot): string {
   const against: string[] = [];
   if (neverShare >= failsOften) against.push(`nothing comes of it in ${oftenText(neverShare)} years`);
-  const { bolted, frosted } = sowing.shares;
-  if (bolted.p50 >= worthSaying) against.push(`${percentText(bolted.p50)} run to seed`);
+  const bolting = sowing.risks.find((r) => r.code === 'bolting');
+  if (bolting !== undefined) against.push(`${percentText(bolting.share)} run to seed`);
+  const { frosted } = sowing.shares;
   if (frosted.p90 >= 0.1) against.push(`a hard winter takes ${percentText(frosted.p90)}`);
   return against.length === 0 ? '' : ` Against it: ${listText(against)}.`;
 }

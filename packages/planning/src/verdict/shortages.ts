@@ -1,12 +1,15 @@
 /**
  * Lean stretches and what would mend them. A stretch is a run of weeks of one role in which lean is likelier than not.
- * What binds is found by asking the possible sowings: is there any that feeds these weeks and could still be begun, and
- * is there ground for it as the plan stands? The remedy is the one that fills most for a strip.
+ * What binds is found by asking the possible sowings: is there any that feeds these weeks, itself or by standing in for
+ * the role, that can still be begun, and is there ground, bench and time for it as the plan stands? The most promising
+ * are tried by the kitchen rule, those that fit first; of what fills about as much the one that takes least is named.
  */
-import { meanOf, type Week } from '@twelvemonth/basis';
+import { type Day, meanOf, type Week } from '@twelvemonth/basis';
 import type { Eaten, KitchenRole } from '@twelvemonth/growing';
 import type { Candidate, PlanningProblem } from '../problem.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
+import type { GroundLedger } from '../solve/ground-ledger.ts';
+import { bindsOn, type Scarce } from './scarce.ts';
 import { roleWeekView } from './simulate.ts';
 
 export interface Shortage {
@@ -15,27 +18,48 @@ export interface Shortage {
   readonly toWeek: Week;
   readonly servingsMissing: number;
   readonly leanWeeks: number;
-  readonly binds: 'too-late' | 'ground-open' | 'ground-cover' | 'bench' | 'season' | 'not-worth-it';
+  readonly binds: Scarce | 'too-late' | 'season' | 'not-worth-it';
   readonly remedy: Remedy | null;
 }
 
 export interface Remedy {
-  readonly code: 'sow-more' | 'more-cover' | 'more-ground' | 'substitute' | 'buy';
+  /** 'substitute': sown to stand in for the role. */
+  readonly code:
+    | 'sow-more'
+    | 'more-cover'
+    | 'more-ground'
+    | 'more-bench'
+    | 'more-hours'
+    | 'substitute'
+    | 'buy';
   readonly kind: string | null;
   readonly m2: number;
   readonly byDay: number | null;
   readonly filled: number;
+  /** What was tried and found to help, and so many batches of it; null: to be bought. */
+  readonly candidate: Candidate | null;
+  readonly batches: number;
 }
 
 const likelyLean = 0.5;
 const joinGapWeeks = 2;
-const tooLateWithinWeeks = 16;
-const triedCandidates = 6;
+const leastMissingServings = 0.5;
+/** Tried by the kitchen rule: so many that fit, and so many that do not; of one kind no more than two. */
+const triedFitting = 10;
+const triedOthers = 6;
+const triedOfKind = 2;
+/** What fills this share of the best is as good, if it takes less. */
+const nearlyShare = 0.75;
 /** A remedy that fills less of a stretch is none. */
 const leastFilledShare = 0.15;
 const leastFilledServings = 0.5;
+const leastFed = 0.2;
+const aYearWeeks = 52;
+/** Without the same weeks of another year to compare with, what is nearer than this is too late to be grown for. */
+const tooLateWithinWeeks = 16;
 
-interface Stretch {
+/** Weeks as indices, both inclusive; role as index. */
+export interface LeanStretch {
   readonly role: number;
   readonly from: number;
   readonly to: number;
@@ -43,25 +67,33 @@ interface Stretch {
   readonly lean: number;
 }
 
-function stretchesOf(problem: PlanningProblem, eaten: readonly Eaten[]): Stretch[] {
-  const stretches: Stretch[] = [];
+export function stretchOf(
+  problem: PlanningProblem,
+  eaten: readonly Eaten[],
+  role: number,
+  from: number,
+  to: number,
+): LeanStretch {
   const { appetite } = problem;
-  appetite.roles.forEach((_, role) => {
-    let from = -1;
-    let to = -1;
+  let [missing, lean] = [0, 0];
+  for (let w = from; w <= to; w++) {
+    const want = appetite.garden[role]![w]!;
+    missing += meanOf(eaten.map((e) => Math.max(0, want - e.eaten[role]![w]!)));
+    lean += roleWeekView(appetite, eaten, role, w).chanceLean;
+  }
+  return { role, from, to, missing, lean };
+}
+
+export function leanStretches(problem: PlanningProblem, eaten: readonly Eaten[]): LeanStretch[] {
+  const stretches: LeanStretch[] = [];
+  problem.appetite.roles.forEach((_, role) => {
+    let [from, to] = [-1, -1];
     const close = (): void => {
-      if (from < 0) return;
-      let [missing, lean] = [0, 0];
-      for (let w = from; w <= to; w++) {
-        const want = appetite.garden[role]![w]!;
-        missing += meanOf(eaten.map((e) => Math.max(0, want - e.eaten[role]![w]!)));
-        lean += roleWeekView(appetite, eaten, role, w).chanceLean;
-      }
-      stretches.push({ role, from, to, missing, lean });
+      if (from >= 0) stretches.push(stretchOf(problem, eaten, role, from, to));
       from = -1;
     };
     for (let w = 0; w < problem.shownWeeks; w++) {
-      if (roleWeekView(appetite, eaten, role, w).chanceLean < likelyLean) continue;
+      if (roleWeekView(problem.appetite, eaten, role, w).chanceLean < likelyLean) continue;
       if (from >= 0 && w - to > joinGapWeeks) close();
       if (from < 0) from = w;
       to = w;
@@ -71,24 +103,28 @@ function stretchesOf(problem: PlanningProblem, eaten: readonly Eaten[]): Stretch
   return stretches;
 }
 
-/** Mean servings of a batch that can be eaten within the stretch. */
+/** Mean servings of a batch that can be eaten in a role between two absolute weeks, substitutes at their exchange. */
 function feeds(
   problem: PlanningProblem,
   scenarios: readonly Scenario[],
   candidate: Candidate,
-  stretch: Stretch,
+  role: number,
+  from: Week,
+  to: Week,
 ): number {
-  const role = problem.appetite.roles[stretch.role]!;
-  const from = problem.fromWeek + stretch.from;
-  const to = problem.fromWeek + stretch.to;
+  const own = problem.appetite.roles[role]!;
+  const standIns = problem.roles.find((row) => row.id === own)?.substitutes ?? [];
   let sum = 0;
   candidate.lots.forEach((lots, s) => {
     for (const lot of lots) {
-      if (lot.role !== role || lot.fromWeek > to || lot.toWeek < from) continue;
-      sum += lot.servings * scenarios[s]!.prob;
+      if (lot.fromWeek > to || lot.toWeek < from) continue;
+      const standIn = standIns.find((other) => other.role === lot.role);
+      if (lot.role === own) sum += lot.servings * scenarios[s]!.prob;
+      else if (standIn !== undefined && lot.form !== 'store')
+        sum += (lot.servings / standIn.exchange) * standIn.mostShare * scenarios[s]!.prob;
     }
   });
-  return Math.min(sum, stretch.missing);
+  return sum;
 }
 
 /** Servings of a role's stretch that so many batches of a candidate would fill, found by the kitchen rule with them added. */
@@ -100,83 +136,132 @@ export type TryAdding = (
   toWeek: Week,
 ) => number;
 
-export type FreeStrips = (ground: number, weekIndex: number) => number;
-
-function hasRoom(problem: PlanningProblem, free: FreeStrips, candidate: Candidate): boolean {
-  const from = Math.max(0, candidate.groundFromWeek - problem.fromWeek);
-  const to = Math.min(problem.weekCount, candidate.groundToWeek - problem.fromWeek);
-  for (let w = from; w < to; w++) if (free(candidate.ground, w) < candidate.stripsPerBatch) return false;
-  return true;
+export interface ShortageInput {
+  readonly problem: PlanningProblem;
+  readonly scenarios: readonly Scenario[];
+  readonly candidates: readonly Candidate[];
+  /** With all of the plan taken from it. */
+  readonly ledger: GroundLedger;
+  readonly tryAdding: TryAdding;
+  /** Nothing can be begun before it. */
+  readonly fromDay: Day;
 }
 
-function judge(
-  problem: PlanningProblem,
-  scenarios: readonly Scenario[],
-  candidates: readonly Candidate[],
-  free: FreeStrips,
-  tryAdding: TryAdding,
-  stretch: Stretch,
-): Pick<Shortage, 'binds' | 'remedy'> {
-  const useful = candidates
-    .filter((c) => c.group === null)
-    .map((candidate) => ({ candidate, filled: feeds(problem, scenarios, candidate, stretch) }))
-    .filter(({ filled }) => filled >= 0.2)
-    .sort((a, b) => b.filled - a.filled || a.candidate.startWeek - b.candidate.startWeek);
-  const buy: Remedy = { code: 'buy', kind: null, m2: 0, byDay: null, filled: stretch.missing };
-  const late = stretch.from < tooLateWithinWeeks;
-  if (useful.length === 0) return { binds: late ? 'too-late' : 'season', remedy: buy };
-  const tried = useful.slice(0, triedCandidates).map(({ candidate, filled }) => {
-    const batches = Math.max(1, Math.ceil(stretch.missing / filled));
-    const found = tryAdding(
+interface Tried {
+  readonly candidate: Candidate;
+  readonly batches: number;
+  readonly fits: boolean;
+  readonly found: number;
+  readonly stripWeeks: number;
+}
+
+function mostPromising(input: ShortageInput, stretch: LeanStretch): Tried[] {
+  const { problem, scenarios, ledger } = input;
+  const [from, to] = [problem.fromWeek + stretch.from, problem.fromWeek + stretch.to];
+  const useful = input.candidates
+    .filter((c) => c.group === null && c.plan.startDay >= input.fromDay)
+    .map((candidate) => {
+      const fed = feeds(problem, scenarios, candidate, stretch.role, from, to);
+      return { candidate, fed, filled: Math.min(fed, stretch.missing) };
+    })
+    .filter(({ filled }) => filled >= leastFed)
+    .sort((a, b) => b.filled - a.filled || b.fed - a.fed || a.candidate.startWeek - b.candidate.startWeek);
+  const tried: Tried[] = [];
+  const left = { fitting: triedFitting, others: triedOthers };
+  const ofKind = new Map<string, number>();
+  for (const { candidate, filled } of useful) {
+    const room = ledger.room(candidate);
+    const fits = room >= 1;
+    const key = `${candidate.plan.kind.id}/${fits}`;
+    const list = fits ? 'fitting' : 'others';
+    if (left[list] === 0 || (ofKind.get(key) ?? 0) >= triedOfKind) continue;
+    left[list]--;
+    ofKind.set(key, (ofKind.get(key) ?? 0) + 1);
+    const wanted = Math.max(1, Math.ceil(stretch.missing / filled));
+    const batches = Math.min(wanted, fits ? room : candidate.mostBatches);
+    tried.push({
       candidate,
       batches,
-      stretch.role,
-      problem.fromWeek + stretch.from,
-      problem.fromWeek + stretch.to,
-    );
-    return { candidate, batches, found, fits: hasRoom(problem, free, candidate) };
-  });
-  const perBatch = (t: (typeof tried)[number]): number => t.found / t.batches;
-  const best = tried.reduce((a, b) =>
-    (Number(b.fits) - Number(a.fits) || perBatch(b) - perBatch(a)) > 0 ? b : a,
-  );
-  if (best.found < Math.max(leastFilledServings, leastFilledShare * stretch.missing))
-    return { binds: late ? 'too-late' : 'season', remedy: buy };
-  const ground = problem.ground[best.candidate.ground]!;
-  const covered = ground.growsIn === 'cover' || ground.growsIn === 'frame';
-  const remedy: Remedy = {
-    code: best.fits ? 'sow-more' : covered ? 'more-cover' : 'more-ground',
-    kind: best.candidate.plan.kind.id,
-    m2: Math.round(best.batches * ground.stripM2 * 10) / 10,
-    byDay: best.candidate.plan.startDay,
-    filled: best.found,
-  };
-  const binds = best.fits
-    ? 'not-worth-it'
-    : covered
-      ? 'ground-cover'
-      : ground.growsIn === 'sill'
-        ? 'bench'
-        : 'ground-open';
-  return { binds, remedy };
+      fits,
+      found: input.tryAdding(candidate, batches, stretch.role, from, to),
+      stripWeeks: batches * candidate.stripsPerBatch * (candidate.groundToWeek - candidate.groundFromWeek),
+    });
+  }
+  return tried;
 }
 
-export function shortagesOf(
-  problem: PlanningProblem,
-  scenarios: readonly Scenario[],
-  candidates: readonly Candidate[],
-  free: FreeStrips,
-  tryAdding: TryAdding,
-  eaten: readonly Eaten[],
-): Shortage[] {
-  return stretchesOf(problem, eaten)
-    .filter((stretch) => stretch.missing >= 0.5)
+/** Of those that fill nearly as much as the best the one that takes least. */
+function cheapest(tried: readonly Tried[], least: number): Tried | null {
+  const most = tried.reduce((best, t) => Math.max(best, t.found), 0);
+  if (most < least) return null;
+  return tried
+    .filter((t) => t.found >= nearlyShare * most)
+    .reduce((a, b) => (b.stripWeeks < a.stripWeeks ? b : a));
+}
+
+/** Begun in time it could be grown: possible sowings feed the same weeks of another year. */
+function isTooLate({ problem, scenarios, candidates }: ShortageInput, stretch: LeanStretch): boolean {
+  const [from, to] = [
+    problem.fromWeek + stretch.from + aYearWeeks,
+    problem.fromWeek + stretch.to + aYearWeeks,
+  ];
+  if (from >= problem.fromWeek + problem.weekCount) return stretch.from < tooLateWithinWeeks;
+  return candidates.some(
+    (c) => c.group === null && feeds(problem, scenarios, c, stretch.role, from, to) >= leastFed,
+  );
+}
+
+const codeOf: Readonly<Record<Scarce, Remedy['code']>> = {
+  'ground-cover': 'more-cover',
+  'ground-open': 'more-ground',
+  bench: 'more-bench',
+  hours: 'more-hours',
+};
+
+export function judgeStretch(input: ShortageInput, stretch: LeanStretch): Pick<Shortage, 'binds' | 'remedy'> {
+  const { problem } = input;
+  const tried = mostPromising(input, stretch);
+  const least = Math.max(leastFilledServings, leastFilledShare * stretch.missing);
+  const fitting = cheapest(
+    tried.filter((t) => t.fits),
+    least,
+  );
+  const best = fitting ?? cheapest(tried, least);
+  if (best === null) {
+    const binds = isTooLate(input, stretch) ? 'too-late' : 'season';
+    const buy = { kind: null, m2: 0, byDay: null, filled: stretch.missing, candidate: null, batches: 0 };
+    return { binds, remedy: { code: 'buy', ...buy } };
+  }
+  const { candidate, batches, found } = best;
+  const { kind, startDay } = candidate.plan;
+  const scarce = fitting === null ? bindsOn(problem, input.ledger, candidate) : null;
+  const role = problem.appetite.roles[stretch.role]!;
+  const own = kind.harvests.some((harvest) => harvest.role === role);
+  return {
+    binds: scarce ?? 'not-worth-it',
+    remedy: {
+      code: scarce === null ? (own ? 'sow-more' : 'substitute') : codeOf[scarce],
+      kind: kind.id,
+      m2:
+        Math.round(batches * candidate.stripsPerBatch * problem.ground[candidate.ground]!.stripM2 * 10) / 10,
+      byDay: startDay,
+      filled: found,
+      candidate,
+      batches,
+    },
+  };
+}
+
+export function shortagesOf(input: ShortageInput, eaten: readonly Eaten[]): Shortage[] {
+  const { problem } = input;
+  return leanStretches(problem, eaten)
+    .filter((stretch) => stretch.missing >= leastMissingServings)
     .map((stretch) => ({
       role: problem.appetite.roles[stretch.role]!,
       fromWeek: problem.fromWeek + stretch.from,
       toWeek: problem.fromWeek + stretch.to,
       servingsMissing: stretch.missing,
       leanWeeks: stretch.lean,
-      ...judge(problem, scenarios, candidates, free, tryAdding, stretch),
+      ...judgeStretch(input, stretch),
     }));
 }

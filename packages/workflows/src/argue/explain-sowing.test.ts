@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { dayFromIso } from '@twelvemonth/basis';
 import { parseGarden } from '@twelvemonth/garden';
+import { leanStretches } from '@twelvemonth/planning';
 import { beforeAll, expect, it } from 'vitest';
 import { planGarden } from '../plan-garden.ts';
 import { explainSowing } from './explain-sowing.ts';
+import { explainWeek } from './explain-week.ts';
 import { type OpenPlan, openPlan } from './open-plan.ts';
 import { eatenWith, gapOf } from './try-out.ts';
 
@@ -53,4 +55,34 @@ it('what stands before it and after it in its strips is named, and ends before i
 
 it('a sowing that the plan does not have is not explained', () => {
   expect(explainSowing(open, 'nobody', fromDay)).toBeNull();
+});
+
+it('what is eaten in a week is told by source, and adds up to what is eaten', () => {
+  const week = open.problem.fromWeek + 20;
+  const { roles } = explainWeek(open, week, null, fromDay)!;
+  expect(roles.length).toBeGreaterThan(2);
+  for (const { role, sources } of roles) {
+    const r = open.problem.appetite.roles.findIndex((id) => id === role);
+    const eaten = open.eaten.reduce((sum, e) => sum + e.eaten[r]![20]!, 0) / open.eaten.length;
+    const told = sources.reduce((sum, s) => sum + s.servings, 0);
+    expect(told).toBeLessThanOrEqual(eaten + 1e-9);
+    expect(told).toBeGreaterThan(0.7 * eaten - 1);
+  }
+});
+
+it('a lean week says what binds, and a remedy that was tried fills some of it', () => {
+  const { problem } = open;
+  const stretch = leanStretches(problem, open.eaten).find((s) => s.missing >= 1)!;
+  const role = problem.appetite.roles[stretch.role]!;
+  const { roles } = explainWeek(open, problem.fromWeek + stretch.from, role, fromDay)!;
+  const { lean } = roles[0]!;
+  expect(lean).not.toBeNull();
+  expect(lean!.servingsMissing).toBeCloseTo(stretch.missing, 9);
+  if (lean!.remedy !== null) expect(lean!.remedy.filled).toBeGreaterThan(0);
+  else expect(['too-late', 'season']).toContain(lean!.binds);
+});
+
+it('a week outside the plan, or a role that nobody eats, has no answer', () => {
+  expect(explainWeek(open, open.problem.fromWeek - 1, null, fromDay)).toBeNull();
+  expect(explainWeek(open, open.problem.fromWeek, 'no-such-role', fromDay)).toBeNull();
 });

@@ -1,3 +1,4 @@
+import type { Band } from '@twelvemonth/basis';
 import type { DayBand, ReportSowing } from './plan-report.ts';
 
 /** What `explain` and `slots` answer, in plain data. Days are ISO dates, weeks their Mondays. */
@@ -129,4 +130,59 @@ export interface SlotsReport {
   /** The household's own wishes leave it out. */
   readonly unwanted: boolean;
   readonly mostPlants: number | null;
+}
+
+export interface WeekSource {
+  readonly kind: string;
+  readonly kindName: string;
+  /** Number on the label; null: from stock. */
+  readonly number: number | null;
+  readonly stored: boolean;
+  /** Eaten in place of the role it stands under. */
+  readonly standsIn: boolean;
+  readonly servings: number;
+}
+
+export interface LeanReason {
+  /** The lean stretch that the week belongs to, Mondays of its first and last week. */
+  readonly from: string;
+  readonly to: string;
+  readonly servingsMissing: number;
+  readonly leanWeeks: number;
+  /** As in the plan's shortages. */
+  readonly binds: string;
+  /** What was tried and found to help most for what it takes; null: nothing that can still be sown. */
+  readonly remedy: { readonly code: string; readonly sowing: OtherSowing; readonly filled: number } | null;
+  /** Where a remedy has no room: the sowing of the plan that would best make way, if that helps in sum. */
+  readonly makesWay: {
+    readonly id: string;
+    readonly number: number;
+    readonly kindName: string;
+    readonly missingLess: number;
+  } | null;
+}
+
+export interface WeekRole {
+  readonly role: string;
+  /** Servings wanted from the garden, and bought on purpose. */
+  readonly wanted: number;
+  readonly bought: number;
+  readonly eaten: Band;
+  readonly chanceLean: number;
+  readonly sources: readonly WeekSource[];
+  readonly lean: LeanReason | null;
+}
+
+export interface WeekReasons {
+  readonly schemaVersion: 1;
+  readonly about: 'week';
+  readonly weekOf: string;
+  readonly today: string;
+  readonly roleNames: Readonly<Record<string, string>>;
+  readonly members: number;
+  /** False: in the tail behind the weeks shown, which is planned again before it comes. */
+  readonly shown: boolean;
+  readonly roles: readonly WeekRole[];
+  /** Roles of which more spoils in these weeks than is worth keeping quiet about. */
+  readonly spare: readonly { readonly role: string; readonly servings: number }[];
 }

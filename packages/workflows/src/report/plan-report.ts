@@ -126,11 +126,18 @@ export interface ReportShortage {
   readonly to: string;
   readonly servingsMissing: number;
   readonly leanWeeks: number;
-  /** What binds: 'too-late' | 'ground-open' | 'ground-cover' | 'bench' | 'season' | 'not-worth-it'. */
+  /** What binds: 'too-late' | 'ground-open' | 'ground-cover' | 'bench' | 'hours' | 'season' | 'not-worth-it'. */
   readonly binds: string;
   /** Cheapest remedy found by trying it, or null. `filled` = servings. */
   readonly remedy: {
-    readonly code: 'sow-more' | 'more-cover' | 'more-ground' | 'substitute' | 'buy';
+    readonly code:
+      | 'sow-more'
+      | 'more-cover'
+      | 'more-ground'
+      | 'more-bench'
+      | 'more-hours'
+      | 'substitute'
+      | 'buy';
     readonly kind: string | null;
     readonly m2: number;
     readonly by: string | null;
