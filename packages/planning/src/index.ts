@@ -5,6 +5,7 @@ export * from './beds/lend-kit.ts';
 export * from './beds/planted-year.ts';
 export * from './beds/strip-prices.ts';
 export * from './beds/strips.ts';
+export * from './candidates/bench-uses.ts';
 export * from './candidates/make-candidates.ts';
 export * from './candidates/place-care.ts';
 export * from './candidates/routes.ts';

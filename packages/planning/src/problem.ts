@@ -79,6 +79,8 @@ export interface StandingCrop {
   readonly clearDays: readonly Day[];
   /** Week from which it takes its ground (later than the first when it is still on a bench). */
   readonly groundFromWeek: Week;
+  /** Benches that it takes until then. */
+  readonly bench: readonly BenchUse[];
   readonly state: 'done' | 'firm';
 }
 

@@ -26,8 +26,7 @@ const hoursText = (hours: number): string =>
 
 function capText(work: MonthWork): string {
   if (work.cap === null) return '';
-  const over = work.mostHours > work.cap + 0.05 ? ', more than there is' : '';
-  return ` of the ${hoursText(work.cap)} that you have${over}`;
+  return ` of the ${hoursText(work.cap)} that you have`;
 }
 
 /** "About 4 h a week, most in the week of 14 April: 6 h, mainly planting." */
@@ -37,10 +36,18 @@ export function workText(work: MonthWork): string {
   return `Work: ${usual}, most in the ${when}: ${hoursText(work.mostHours)}${capText(work)}, mainly ${workWords[work.mostBy]}.`;
 }
 
+/** Weeks in which what stands and what was promised ask for more than people have: nothing was added to them. */
+function overText(report: PlanReport): string {
+  const over = report.hours.filter(({ hours, cap }) => cap !== null && cap > 0 && hours > cap + 0.05);
+  if (over.length === 0) return '';
+  const weeks = countOf(over.length, 'week');
+  return ` In ${weeks} what stands already and what you have promised ask for more than there is; nothing was added to ${over.length === 1 ? 'it' : 'them'}.`;
+}
+
 /** Of the whole plan: one line, or none where nothing is to be done. */
 export function planWorkText(report: PlanReport): string | null {
   const work = workOf(report.hours);
-  return work === null ? null : workText(work);
+  return work === null ? null : `${workText(work)}${overText(report)}`;
 }
 
 const partsOf = ({ trays, pots }: ReportMaterials): string[] => [

@@ -17,7 +17,7 @@ export function standingOptions(problem: PlanningProblem, scenarios: readonly Sc
       );
       const { work } = candidateWork(
         problem,
-        { ...crop, plan, groundToWeek, bench: [] },
+        { ...crop, plan, groundToWeek },
         lots.map((own, s) => ({ prob: scenarios[s]!.prob, lots: own })),
       );
       return {
@@ -26,7 +26,7 @@ export function standingOptions(problem: PlanningProblem, scenarios: readonly Sc
         stripsPerBatch: crop.stripsCount,
         groundFromWeek: crop.groundFromWeek,
         groundToWeek,
-        bench: [],
+        bench: crop.bench,
         startWeek: problem.fromWeek,
         minutes: 0,
         work,

@@ -18,6 +18,7 @@ import { firmCrops } from './firm.ts';
 import { benchesOf, groundOf } from './ground.ts';
 import { absencesOf, capMinutesOf } from './hands.ts';
 import { fitWaiting, standingCrops } from './standing.ts';
+import { withBenches } from './standing-benches.ts';
 import { stockLots, storesOf } from './stock.ts';
 
 /** Weather begins this long before the plan, so that what stands has its past. */
@@ -110,7 +111,13 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     kinds: kindsOnOffer(garden),
     ground,
     benches,
-    standing: fitWaiting(standing, ground, fromWeek, weekCount),
+    standing: withBenches(
+      garden,
+      benches,
+      fitWaiting(standing, ground, fromWeek, weekCount),
+      fromWeek,
+      weekCount,
+    ),
     stock: stockLots(garden, size.fromDay),
     appetite: appetiteOf(garden, fromWeek, weekCount),
     roles: allRoles(),

@@ -46,6 +46,7 @@ function firmCrop(input: StandingInput, firm: Firm): StandingCrop | null {
     placeNumber: null,
     clearDays: [endDay],
     groundFromWeek: weekOfDay(inPlace ? plan.startDay : groundDay),
+    bench: [],
     state: 'firm',
   };
 }

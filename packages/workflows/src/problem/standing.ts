@@ -175,6 +175,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
         placeNumber: onBench === undefined ? standing.placeNumber : null,
         clearDays: days,
         groundFromWeek,
+        bench: [],
         state: 'done' as const,
       },
     ];

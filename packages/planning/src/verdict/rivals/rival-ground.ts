@@ -129,7 +129,8 @@ export function rivalGround(problem: PlanningProblem, rival: string): RivalGroun
   const standing: Standing[] = problem.standing.map((crop) => {
     const clearDay = crop.clearDays[crop.clearDays.length - 1]!;
     const toWeek = crop.plan.kind.perennial ? endWeek : Math.min(endWeek, weekOfDay(clearDay) + 1);
-    ledger.take(standingCandidate(crop, crop.groundFromWeek, Math.max(crop.groundFromWeek, toWeek)), 1);
+    const whole = standingCandidate(crop, crop.groundFromWeek, Math.max(crop.groundFromWeek, toWeek));
+    ledger.take({ ...whole, bench: crop.bench }, 1);
     return { crop, clearDay, toWeek };
   });
   const taken: { readonly candidate: Candidate; readonly strips: number }[] = [];
@@ -180,7 +181,7 @@ export function rivalGround(problem: PlanningProblem, rival: string): RivalGroun
           stripsCount: crop.stripsCount,
           groundFromWeek: crop.groundFromWeek,
           groundToWeek: Math.max(crop.groundFromWeek, toWeek),
-          bench: [],
+          bench: crop.bench,
           minutes: 0,
           standing: true,
         }),

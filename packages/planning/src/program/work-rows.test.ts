@@ -1,0 +1,81 @@
+import { kindById } from '@twelvemonth/growing';
+import { expect, test } from 'vitest';
+import type { Candidate, MinuteSpan, PlanningProblem } from '../problem.ts';
+import { smallProblem } from '../verdict/fixture/small-problem.ts';
+import { programBuilder } from './program-builder.ts';
+import { workRows } from './work-rows.ts';
+
+const base = smallProblem(52);
+const candidate = (work: readonly MinuteSpan[], group: string | null = null): Candidate => ({
+  plan: { ...base.standing[0]!.plan, id: 'x', kind: kindById('kale')! },
+  ground: 0,
+  stripsPerBatch: 1,
+  groundFromWeek: base.fromWeek,
+  groundToWeek: base.fromWeek + 4,
+  bench: [],
+  startWeek: base.fromWeek,
+  minutes: 0,
+  work,
+  mostBatches: 10,
+  group,
+  lots: [],
+});
+const span = (from: number, to: number, minutes: number): MinuteSpan => ({
+  fromWeek: base.fromWeek + from,
+  toWeek: base.fromWeek + to,
+  minutes,
+});
+
+/** Minutes of each week, and what is over comfort and beyond the cap, that the rows ask for with so many batches. */
+function reckoned(problem: PlanningProblem, candidates: readonly Candidate[], batches: readonly number[]) {
+  const builder = programBuilder();
+  const columns = candidates.map(() => builder.column(0, 0, 10, true));
+  workRows(builder, problem, candidates, columns);
+  const program = builder.build();
+  const rows = Array.from({ length: program.rowLower.length }, () => new Map<number, number>());
+  for (let c = 0; c < program.colCost.length; c++)
+    for (let e = program.starts[c]!; e < program.starts[c + 1]!; e++)
+      rows[program.indices[e]!]!.set(c, program.values[e]!);
+  const value = new Map(columns.map((column, i) => [column, batches[i]!]));
+  const taken: number[] = [];
+  const slack: number[] = [];
+  rows.forEach((row, r) => {
+    const unknown = [...row].filter(([column]) => !value.has(column));
+    const known = [...row].reduce((sum, [column, v]) => sum + v * (value.get(column) ?? 0), 0);
+    if (program.rowLower[r] === 0 && program.rowUpper[r] === 0) {
+      expect(unknown.length).toBe(1);
+      value.set(unknown[0]![0], known / -unknown[0]![1]);
+      taken.push(known / -unknown[0]![1]);
+      return;
+    }
+    const room = unknown.reduce((sum, [column]) => sum + program.colUpper[column]!, 0);
+    slack.push(program.rowUpper[r]! + room - known);
+  });
+  return { taken, slack };
+}
+
+const weeks = (...minutes: number[]): Float64Array =>
+  Float64Array.from({ length: base.weekCount }, (_, w) => minutes[w] ?? Number.POSITIVE_INFINITY);
+
+test('minutes add up week by week, over spans that begin, end and change', () => {
+  const candidates = [candidate([span(0, 1, 30), span(1, 3, 5)]), candidate([span(2, 4, 8)])];
+  const { taken } = reckoned({ ...base, capMinutesByWeek: weeks(100) }, candidates, [2, 3]);
+  expect(taken.slice(0, 6)).toEqual([60, 10, 34, 24, 0, 0]);
+  expect(taken.slice(6).every((minutes) => minutes === 0)).toBe(true);
+});
+
+test('room is left up to the cap and not beyond it, except for what stands', () => {
+  const sown = candidate([span(0, 1, 50)]);
+  const problem = { ...base, capMinutesByWeek: weeks(100) };
+  expect(reckoned(problem, [sown], [2]).slack).toEqual([0]);
+  expect(reckoned(problem, [sown], [3]).slack[0]).toBeLessThan(0);
+  const standing = [candidate([span(0, 1, 140)], 'leek'), candidate([span(0, 1, 90)], 'leek')];
+  const { slack } = reckoned(problem, [...standing, sown], [1, 0, 0]);
+  expect(slack[0]).toBeGreaterThanOrEqual(0);
+});
+
+test('a household that set no limit has no rows', () => {
+  const builder = programBuilder();
+  workRows(builder, { ...base, capMinutesByWeek: null }, [candidate([span(0, 1, 50)])], [0]);
+  expect(builder.columnCount).toBe(0);
+});
