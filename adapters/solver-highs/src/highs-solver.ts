@@ -1,9 +1,16 @@
 import { invariant } from '@twelvemonth/basis';
-import type { LinearProgram, SolveLimits, SolverAnswer, SolverPort } from '@twelvemonth/planning';
+import type {
+  KeptRelaxation,
+  LinearProgram,
+  RelaxAnswer,
+  SolveLimits,
+  SolverAnswer,
+  SolverPort,
+} from '@twelvemonth/planning';
 import { type HighsOptions, measuredOptions } from './highs-options.ts';
 import { HighsThread } from './highs-thread.ts';
 import { overdueAfterMs, watchForStop } from './stop-watch.ts';
-import type { FinalMessage, ImprovedPoint, RelaxAnswer } from './worker-messages.ts';
+import type { FinalMessage, ImprovedPoint, WorkerTask } from './worker-messages.ts';
 
 /** `lpIterations`: counted LP iterations after which the search stops, the same on every machine. */
 export type HighsLimits = SolveLimits;
@@ -56,22 +63,50 @@ export async function createHighsSolver(options: HighsOptions = measuredOptions)
       inTurn((live) => solveOn(live, { program, limits, start, options, onProgress, stopRequested })),
     relax: (program, stopRequested) => {
       checkShape(program, null);
-      return inTurn(async (live) => {
-        const watch = watchForStop(stopRequested, null, live);
-        try {
-          const message = await live.run({ kind: 'relax', program, options }, () => {});
-          checkAccepted(message);
-          return message?.kind === 'relaxed' ? message.answer : relaxationFailed;
-        } finally {
-          watch.close();
-        }
+      return inTurn((live) => relaxOn(live, { kind: 'relax', program, options }, stopRequested));
+    },
+    keepRelaxation: async (program) => {
+      checkShape(program, null);
+      const keeper = await inTurn(async (live) => {
+        checkAccepted(await live.run({ kind: 'keep', program, options }, () => {}));
+        return live;
       });
+      return keptOn(keeper, inTurn);
     },
     dispose: async () => {
       disposed = true;
       await thread?.close();
       thread = null;
     },
+  };
+}
+
+async function relaxOn(
+  thread: HighsThread,
+  task: WorkerTask,
+  stopRequested: () => boolean,
+): Promise<RelaxAnswer> {
+  const watch = watchForStop(stopRequested, null, thread);
+  try {
+    const message = await thread.run(task, () => {});
+    checkAccepted(message);
+    return message?.kind === 'relaxed' ? message.answer : relaxationFailed;
+  } finally {
+    watch.close();
+  }
+}
+
+/** A thread that had to be ended takes what it kept with it: the rest of the calls fail quietly. */
+function keptOn(
+  keeper: HighsThread,
+  inTurn: <T>(work: (thread: HighsThread) => Promise<T>) => Promise<T>,
+): KeptRelaxation {
+  const run = (task: WorkerTask): Promise<void> =>
+    inTurn(async () => checkAccepted(await keeper.run(task, () => {})));
+  return {
+    grow: (growth) => run({ kind: 'grow', growth }),
+    relax: (stopRequested) => inTurn(() => relaxOn(keeper, { kind: 'relax-kept' }, stopRequested)),
+    close: () => run({ kind: 'drop-kept' }),
   };
 }
 

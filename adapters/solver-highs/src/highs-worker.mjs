@@ -115,33 +115,103 @@ function solve(task) {
   });
 }
 
-function relax(task) {
-  return highs.withModel(modelData(task.program, false), (model) => {
-    model.options.set({ output_flag: false, ...task.options.lp });
-    model.run(interruptsFor(null));
-    const status = statusOf(model.getModelStatus(), 0, false, task.program, false);
-    const iterations = iterationsOf(model);
-    if (status !== 'optimal')
-      return {
-        status: status === 'infeasible' ? 'infeasible' : 'failed',
-        colValue: null,
-        objective: null,
-        rowDual: null,
-        iterations,
-      };
+function relaxationOf(model, isInfeasibleProgram) {
+  model.run(interruptsFor(null));
+  const found = model.getModelStatus();
+  const iterations = iterationsOf(model);
+  const none = { colValue: null, objective: null, rowDual: null, iterations };
+  if (found === modelStatus.optimal) {
     const { colValue, rowDual } = model.getSolution();
     return {
-      status,
+      status: 'optimal',
       colValue: Float64Array.from(colValue),
       objective: model.getObjectiveValue(),
       rowDual: Float64Array.from(rowDual),
       iterations,
     };
+  }
+  const infeasible =
+    found === modelStatus.infeasible ||
+    (found === modelStatus.unboundedOrInfeasible && isInfeasibleProgram());
+  return { ...none, status: infeasible ? 'infeasible' : 'failed' };
+}
+
+function relax({ program, options }) {
+  return highs.withModel(modelData(program, false), (model) => {
+    model.options.set({ output_flag: false, ...options.lp });
+    return relaxationOf(model, () => isInfeasible(program, false));
   });
 }
 
-const answerTo = (task) =>
-  task.kind === 'solve' ? { kind: 'solved', answer: solve(task) } : { kind: 'relaxed', answer: relax(task) };
+/** The relaxation that is kept between tasks, or null. */
+let kept = null;
+
+function dropKept() {
+  kept?.model.dispose();
+  kept = null;
+}
+
+function keep({ program, options }) {
+  dropKept();
+  const model = highs.createModel(modelData(program, false));
+  model.options.set({ output_flag: false, ...options.lp });
+  kept = { model, options, columns: program.colCost.length, rows: program.rowLower.length };
+}
+
+function growKept({ growth }) {
+  const { model, options } = kept;
+  const newRows = growth.rowLower.length;
+  if (newRows > 0)
+    model.addRows({
+      lower: growth.rowLower,
+      upper: growth.rowUpper,
+      matrix: {
+        format: 'csr',
+        numRows: newRows,
+        numCols: kept.columns,
+        starts: new Int32Array(newRows + 1),
+        indices: new Int32Array(0),
+        values: new Float64Array(0),
+      },
+    });
+  kept.rows += newRows;
+  const numCols = growth.colCost.length;
+  model.addCols({
+    cost: growth.colCost,
+    lower: growth.colLower,
+    upper: growth.colUpper,
+    matrix: {
+      format: 'csc',
+      numCols,
+      numRows: kept.rows,
+      starts: growth.starts,
+      indices: growth.indices,
+      values: growth.values,
+    },
+  });
+  kept.columns += numCols;
+  model.options.set(options.grownLp);
+}
+
+function answerTo(task) {
+  switch (task.kind) {
+    case 'solve':
+      return { kind: 'solved', answer: solve(task) };
+    case 'relax':
+      return { kind: 'relaxed', answer: relax(task) };
+    case 'keep':
+      keep(task);
+      return { kind: 'done' };
+    case 'grow':
+      growKept(task);
+      return { kind: 'done' };
+    case 'relax-kept':
+      return { kind: 'relaxed', answer: relaxationOf(kept.model, () => false) };
+    default:
+      dropKept();
+      return { kind: 'done' };
+  }
+}
 
 /** A program the library refuses is a mistake to report; anything else ends this thread, whose memory is then doubtful. */
 function reply(task) {

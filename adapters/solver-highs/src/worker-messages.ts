@@ -1,4 +1,11 @@
-import type { LinearProgram, SolveLimits, SolverAnswer, SolverProgress } from '@twelvemonth/planning';
+import type {
+  LinearProgram,
+  ProgramGrowth,
+  RelaxAnswer,
+  SolveLimits,
+  SolverAnswer,
+  SolverProgress,
+} from '@twelvemonth/planning';
 import type { HighsOptions } from './highs-options.ts';
 
 /**
@@ -21,15 +28,24 @@ export interface RelaxTask {
   readonly options: HighsOptions;
 }
 
-export interface RelaxAnswer {
-  readonly status: 'optimal' | 'infeasible' | 'failed';
-  readonly colValue: Float64Array | null;
-  readonly objective: number | null;
-  readonly rowDual: Float64Array | null;
-  readonly iterations: number;
+export interface KeepTask {
+  readonly kind: 'keep';
+  readonly program: LinearProgram;
+  readonly options: HighsOptions;
 }
 
-export type WorkerTask = SolveTask | RelaxTask;
+export interface GrowTask {
+  readonly kind: 'grow';
+  readonly growth: ProgramGrowth;
+}
+
+export type WorkerTask =
+  | SolveTask
+  | RelaxTask
+  | KeepTask
+  | GrowTask
+  | { readonly kind: 'relax-kept' }
+  | { readonly kind: 'drop-kept' };
 
 /** A better point than any before, with the work done so far. */
 export interface ImprovedPoint {
@@ -42,6 +58,7 @@ export interface ImprovedPoint {
 export type FinalMessage =
   | { readonly kind: 'solved'; readonly answer: SolverAnswer }
   | { readonly kind: 'relaxed'; readonly answer: RelaxAnswer }
+  | { readonly kind: 'done' }
   | { readonly kind: 'refused'; readonly reason: string };
 
 export type WorkerMessage = { readonly kind: 'ready' } | ImprovedPoint | FinalMessage;

@@ -12,6 +12,28 @@ export interface LinearProgram {
   readonly values: Float64Array;
 }
 
+/**
+ * More of a program: new rows, and new columns in column order whose indices may name old rows and new ones. An empty
+ * program grown by it is a whole program, so the two have one shape.
+ */
+export type ProgramGrowth = LinearProgram;
+
+export interface RelaxAnswer {
+  readonly status: 'optimal' | 'infeasible' | 'failed';
+  readonly colValue: Float64Array | null;
+  readonly objective: number | null;
+  readonly rowDual: Float64Array | null;
+  readonly iterations: number;
+}
+
+/** A relaxation that the solver keeps, to be made larger and solved again from where it stood. */
+export interface KeptRelaxation {
+  grow(growth: ProgramGrowth): Promise<void>;
+  /** `iterations` counts this call alone; 'failed' when stopped before its end. */
+  relax(stopRequested: () => boolean): Promise<RelaxAnswer>;
+  close(): Promise<void>;
+}
+
 export interface SolveLimits {
   readonly gapShare: number;
   /** Counted work, not seconds, so that the same program gives the same answer. */
@@ -46,15 +68,8 @@ export interface SolverPort {
     stopRequested: () => boolean,
   ): Promise<SolverAnswer>;
   /** The relaxation only (no whole columns): value, primal point and row duals; 'failed' when stopped before its end. */
-  relax(
-    program: LinearProgram,
-    stopRequested: () => boolean,
-  ): Promise<{
-    readonly status: 'optimal' | 'infeasible' | 'failed';
-    readonly colValue: Float64Array | null;
-    readonly objective: number | null;
-    readonly rowDual: Float64Array | null;
-    readonly iterations: number;
-  }>;
+  relax(program: LinearProgram, stopRequested: () => boolean): Promise<RelaxAnswer>;
+  /** One kept relaxation at a time; other calls may come between its steps. */
+  keepRelaxation(program: LinearProgram): Promise<KeptRelaxation>;
   dispose(): Promise<void>;
 }

@@ -1,126 +1,105 @@
 /**
- * Food of one scenario through the weeks. Lots that can be eaten until about the same week and lose alike lie on one
- * shelf; a shelf's balance each week is what came, what lay there, less what goes on lying; the difference is eaten.
+ * Food of one scenario through the weeks. A shelf's balance each week is what came, what lay there, less what goes on
+ * lying; the difference is eaten.
  *
- *   in(w) + (1 − loss)·left(w − 1) − left(w) − used(w) ≥ 0,   Σ shelves used = Σ slices eaten
+ *   in(w) + keep·left(w − 1) − left(w) − used(w) ≥ 0,   Σ shelves used = Σ slices eaten
+ *
+ * A shelf has rows only from the first week in which anything comes to it; rows are added as sowings are.
  */
-import type { Lot } from '@twelvemonth/growing';
-import type { Candidate, PlanningProblem } from '../problem.ts';
-import { roleWeight, slices, weekWeight } from './price.ts';
+import type { PlanningProblem } from '../problem.ts';
+import type { Inflows } from './inflows.ts';
+import { slicePrice, slices } from './price.ts';
 import type { ProgramBuilder } from './program-builder.ts';
 
-const shelfEndStepWeeks = 4;
-const freshCarryLoss = 0.3;
-
-interface Shelf {
-  readonly role: number;
-  readonly loss: number;
-  firstWeek: number;
-  lastWeek: number;
-  /** Inflow: week, column (or −1 for stock at hand), servings. */
-  readonly inflow: { week: number; column: number; servings: number }[];
+export interface FoodFlow {
+  /** Row of what is eaten by role and week index, −1 where nothing is wanted. */
+  readonly eatRow: readonly Int32Array[];
+  /** First of the slice columns of a role and week index, the others behind it; −1 where nothing is wanted. */
+  readonly sliceColumn: readonly Int32Array[];
+  /** Adds what a sowing brings to the balances of its shelves; its column must be newer than the last growth. */
+  feed(sowing: number, column: number): void;
 }
 
-export interface ScenarioFlow {
-  /** Cost when nothing is eaten. */
-  readonly emptyCost: number;
-  /** Columns of eaten slices with their price. */
-  readonly slices: readonly { readonly column: number; readonly price: number }[];
-}
-
-function shelfKey(
-  lot: Lot,
-  role: number,
-  from: number,
-  to: number,
-): { key: string; end: number; loss: number } {
-  const span = to - from;
-  if (span <= 1) return { key: `${role}/fresh`, end: to, loss: freshCarryLoss };
-  const end = Math.max(from + 1, Math.floor(to / shelfEndStepWeeks) * shelfEndStepWeeks);
-  const loss = Math.round(lot.lossPerWeekShare * 50) / 50;
-  return { key: `${role}/${end}/${loss}`, end, loss };
-}
-
-function gatherShelves(
-  problem: PlanningProblem,
-  candidates: readonly Candidate[],
-  columnOf: readonly number[],
-  scenario: number,
-): Shelf[] {
-  const shelves = new Map<string, Shelf>();
-  const roleIndex = new Map<string, number>(problem.appetite.roles.map((role, i) => [role, i]));
-  const last = problem.weekCount - 1;
-  const put = (lot: Lot, column: number): void => {
-    const role = roleIndex.get(lot.role);
-    const from = Math.max(0, lot.fromWeek - problem.fromWeek);
-    const to = Math.min(last, lot.toWeek - problem.fromWeek);
-    if (role === undefined || to < from || from > last || lot.servings <= 0) return;
-    const { key, end, loss } = shelfKey(lot, role, from, to);
-    let shelf = shelves.get(key);
-    if (shelf === undefined) {
-      shelf = { role, loss, firstWeek: from, lastWeek: end, inflow: [] };
-      shelves.set(key, shelf);
-    }
-    shelf.firstWeek = Math.min(shelf.firstWeek, from);
-    shelf.lastWeek = Math.max(shelf.lastWeek, end);
-    shelf.inflow.push({ week: from, column, servings: lot.servings });
-  };
-  for (const lot of problem.stock) put(lot, -1);
-  candidates.forEach((candidate, c) => {
-    for (const lot of candidate.lots[scenario]!) put(lot, columnOf[c]!);
-  });
-  return [...shelves.values()];
-}
-
+/**
+ * `roles`: indices of the kitchen roles that are looked at. `meanShare`: weight of this scenario's cost in the
+ * objective; `tailRow`: row that holds its cost against η.
+ */
 export function foodFlow(
   builder: ProgramBuilder,
   problem: PlanningProblem,
-  candidates: readonly Candidate[],
-  columnOf: readonly number[],
+  inflows: Inflows,
+  roles: ReadonlySet<number>,
   scenario: number,
-): ScenarioFlow {
+  meanShare: number,
+  tailRow: (emptyCost: number) => number,
+): FoodFlow {
   const { weekCount, appetite } = problem;
   const eatRow = appetite.roles.map(() => new Int32Array(weekCount).fill(-1));
+  const sliceColumn = appetite.roles.map(() => new Int32Array(weekCount).fill(-1));
   const eaten: { column: number; price: number }[] = [];
   let emptyCost = 0;
   appetite.roles.forEach((_, r) => {
+    if (!roles.has(r)) return;
     for (let w = 0; w < weekCount; w++) {
       const want = appetite.garden[r]![w]!;
       if (want <= 0.01) continue;
       const row = builder.row(0, Number.POSITIVE_INFINITY);
       eatRow[r]![w] = row;
+      sliceColumn[r]![w] = builder.columnCount;
       for (const slice of slices) {
-        const price = slice.price * roleWeight(problem, r) * weekWeight(problem, w);
-        const column = builder.column(0, 0, slice.share * want, false);
+        const price = slicePrice(problem, r, w, slice.price);
+        const column = builder.column(-meanShare * price, 0, slice.share * want, false);
         builder.add(row, column, -1);
         eaten.push({ column, price });
         emptyCost += price * slice.share * want;
       }
     }
   });
+  const tail = tailRow(emptyCost);
+  for (const { column, price } of eaten) builder.add(tail, column, price);
 
-  for (const shelf of gatherShelves(problem, candidates, columnOf, scenario)) {
-    const byWeek = new Map<number, typeof shelf.inflow>();
-    for (const inflow of shelf.inflow) byWeek.set(inflow.week, [...(byWeek.get(inflow.week) ?? []), inflow]);
-    let before = -1;
-    for (let w = shelf.firstWeek; w <= shelf.lastWeek; w++) {
-      const inflows = byWeek.get(w) ?? [];
-      const stock = inflows.reduce((sum, i) => sum + (i.column === -1 ? i.servings : 0), 0);
-      const balance = builder.row(-stock, Number.POSITIVE_INFINITY);
-      for (const inflow of inflows)
-        if (inflow.column >= 0) builder.add(balance, inflow.column, inflow.servings);
-      if (before >= 0) builder.add(balance, before, 1 - shelf.loss);
-      const eat = eatRow[shelf.role]![w]!;
+  const rowOf = new Map<number, Int32Array>();
+  const openedFrom = new Map<number, number>();
+  const stockOf = (shelf: number, week: number): number =>
+    inflows.stock.reduce((sum, s) => sum + (s.shelf === shelf && s.week === week ? s.servings : 0), 0);
+  const hasStock = new Set(inflows.stock.map((s) => s.shelf));
+
+  /** Balances of a shelf from a week on, each linked to the next. */
+  const open = (shelf: number, fromWeek: number): Int32Array => {
+    const { role, keepShare, lastWeek } = inflows.shelves[shelf]!;
+    const rows = rowOf.get(shelf) ?? new Int32Array(weekCount).fill(-1);
+    const known = openedFrom.get(shelf) ?? lastWeek + 1;
+    for (let w = known - 1; w >= fromWeek; w--) {
+      const row = builder.row(hasStock.has(shelf) ? -stockOf(shelf, w) : 0, Number.POSITIVE_INFINITY);
+      rows[w] = row;
+      const eat = eatRow[role]![w]!;
       if (eat >= 0) {
         const used = builder.column(0, 0, Number.POSITIVE_INFINITY, false);
-        builder.add(balance, used, -1);
+        builder.add(row, used, -1);
         builder.add(eat, used, 1);
       }
-      if (w < shelf.lastWeek) {
-        before = builder.column(0, 0, Number.POSITIVE_INFINITY, false);
-        builder.add(balance, before, -1);
+      if (w < lastWeek) {
+        const left = builder.column(0, 0, Number.POSITIVE_INFINITY, false);
+        builder.add(row, left, -1);
+        builder.add(rows[w + 1]!, left, keepShare);
       }
     }
-  }
-  return { emptyCost, slices: eaten };
+    rowOf.set(shelf, rows);
+    openedFrom.set(shelf, Math.min(known, fromWeek));
+    return rows;
+  };
+  for (const { shelf, week } of inflows.stock) if (roles.has(inflows.shelves[shelf]!.role)) open(shelf, week);
+
+  return {
+    eatRow,
+    sliceColumn,
+    feed: (sowing, column) => {
+      const at = sowing * inflows.scenarioCount + scenario;
+      for (let e = inflows.starts[at]!; e < inflows.starts[at + 1]!; e++) {
+        const [shelf, week] = [inflows.shelf[e]!, inflows.week[e]!];
+        if (!roles.has(inflows.shelves[shelf]!.role)) continue;
+        builder.add(open(shelf, week)[week]!, column, inflows.servings[e]!);
+      }
+    },
+  };
 }

@@ -93,6 +93,7 @@ export function benchRows(
 /** A crop that stands goes on in exactly one of its ways. */
 export function standingRows(
   builder: ProgramBuilder,
+  _problem: PlanningProblem,
   candidates: readonly Candidate[],
   columnOf: readonly number[],
 ): void {

@@ -30,3 +30,13 @@ export function roleWeight(problem: PlanningProblem, roleIndex: number): number 
   const id = problem.appetite.roles[roleIndex];
   return problem.roles.find((row) => row.id === id)?.weight ?? 1;
 }
+
+/** Price of a missing serving in a slice of a role-week. */
+export function slicePrice(
+  problem: PlanningProblem,
+  roleIndex: number,
+  weekIndex: number,
+  price: number,
+): number {
+  return price * roleWeight(problem, roleIndex) * weekWeight(problem, weekIndex);
+}

@@ -1,6 +1,6 @@
 /** Collects columns, rows and coefficients, then lays them out in column order for the solver. */
 import { invariant } from '@twelvemonth/basis';
-import type { LinearProgram } from '../solver-port.ts';
+import type { LinearProgram, ProgramGrowth } from '../solver-port.ts';
 
 export interface ProgramBuilder {
   column(cost: number, lower: number, upper: number, whole: boolean): number;
@@ -8,12 +8,15 @@ export interface ProgramBuilder {
   /** Adds to the coefficient of a column in a row. */
   add(row: number, column: number, value: number): void;
   readonly columnCount: number;
+  readonly rowCount: number;
   build(): LinearProgram;
+  /** Columns and rows since the last call; coefficients may have been added to new columns only. */
+  growth(): ProgramGrowth;
 }
 
 /** Coefficients are rounded before the solver sees them, so that the last bits of a machine cannot choose the plan. */
 const grain = 1024;
-const rounded = (value: number): number => Math.round(value * grain) / grain;
+export const roundedCoefficient = (value: number): number => Math.round(value * grain) / grain;
 
 export function programBuilder(): ProgramBuilder {
   const cost: number[] = [];
@@ -25,7 +28,20 @@ export function programBuilder(): ProgramBuilder {
   const entryRow: number[] = [];
   const entryColumn: number[] = [];
   const entryValue: number[] = [];
+  let told = { columns: 0, rows: 0, entries: 0 };
 
+  const layOut = (from: typeof told): ProgramGrowth => {
+    const entries = inColumnOrder(entryRow, entryColumn, entryValue, from.columns, cost.length, from.entries);
+    return {
+      colCost: Float64Array.from(cost.slice(from.columns)),
+      colLower: Float64Array.from(lower.slice(from.columns)),
+      colUpper: Float64Array.from(upper.slice(from.columns)),
+      colWhole: Uint8Array.from(whole.slice(from.columns)),
+      rowLower: Float64Array.from(rowLower.slice(from.rows)),
+      rowUpper: Float64Array.from(rowUpper.slice(from.rows)),
+      ...entries,
+    };
+  };
   return {
     column: (c, low, high, isWhole) => {
       cost.push(c);
@@ -48,57 +64,56 @@ export function programBuilder(): ProgramBuilder {
     get columnCount() {
       return cost.length;
     },
-    build: () => layOut(cost, lower, upper, whole, rowLower, rowUpper, entryRow, entryColumn, entryValue),
+    get rowCount() {
+      return rowLower.length;
+    },
+    build: () => layOut({ columns: 0, rows: 0, entries: 0 }),
+    growth: () => {
+      const grown = layOut(told);
+      told = { columns: cost.length, rows: rowLower.length, entries: entryRow.length };
+      return grown;
+    },
   };
 }
 
-function layOut(
-  cost: number[],
-  lower: number[],
-  upper: number[],
-  whole: number[],
-  rowLower: number[],
-  rowUpper: number[],
-  entryRow: number[],
-  entryColumn: number[],
-  entryValue: number[],
-): LinearProgram {
-  const columns = cost.length;
-  const order = new Int32Array(entryRow.length);
-  const counts = new Int32Array(columns + 1);
-  for (const column of entryColumn) counts[column + 1]!++;
-  for (let c = 0; c < columns; c++) counts[c + 1]! += counts[c]!;
-  const next = counts.slice();
-  for (let e = 0; e < entryColumn.length; e++) order[next[entryColumn[e]!]!++] = e;
+function inColumnOrder(
+  entryRow: readonly number[],
+  entryColumn: readonly number[],
+  entryValue: readonly number[],
+  fromColumn: number,
+  toColumn: number,
+  fromEntry: number,
+): Pick<LinearProgram, 'starts' | 'indices' | 'values'> {
+  const columns = toColumn - fromColumn;
+  const next = new Int32Array(columns + 1);
+  for (let e = fromEntry; e < entryColumn.length; e++) {
+    const column = entryColumn[e]! - fromColumn;
+    invariant(column >= 0, 'a coefficient belongs to a new column', { column: entryColumn[e]! });
+    next[column + 1]!++;
+  }
+  for (let c = 0; c < columns; c++) next[c + 1]! += next[c]!;
+  const bounds = next.slice();
+  const order = new Int32Array(entryColumn.length - fromEntry);
+  for (let e = fromEntry; e < entryColumn.length; e++) order[next[entryColumn[e]! - fromColumn]!++] = e;
   const starts = new Int32Array(columns + 1);
-  const indices: number[] = [];
-  const values: number[] = [];
+  const indices = new Int32Array(order.length);
+  const values = new Float64Array(order.length);
+  let filled = 0;
   const sum = new Map<number, number>();
   for (let c = 0; c < columns; c++) {
-    starts[c] = indices.length;
+    starts[c] = filled;
     sum.clear();
-    for (let i = counts[c]!; i < counts[c + 1]!; i++) {
+    for (let i = bounds[c]!; i < bounds[c + 1]!; i++) {
       const e = order[i]!;
       sum.set(entryRow[e]!, (sum.get(entryRow[e]!) ?? 0) + entryValue[e]!);
     }
     for (const [row, value] of sum) {
-      const v = rounded(value);
+      const v = roundedCoefficient(value);
       if (v === 0) continue;
-      indices.push(row);
-      values.push(v);
+      indices[filled] = row;
+      values[filled++] = v;
     }
   }
-  starts[columns] = indices.length;
-  invariant(indices.length === values.length, 'one value an index');
-  return {
-    colCost: Float64Array.from(cost),
-    colLower: Float64Array.from(lower),
-    colUpper: Float64Array.from(upper),
-    colWhole: Uint8Array.from(whole),
-    rowLower: Float64Array.from(rowLower),
-    rowUpper: Float64Array.from(rowUpper),
-    starts,
-    indices: Int32Array.from(indices),
-    values: Float64Array.from(values),
-  };
+  starts[columns] = filled;
+  return { starts, indices: indices.slice(0, filled), values: values.slice(0, filled) };
 }

@@ -1,4 +1,4 @@
-import type { LinearProgram } from '../solver-port.ts';
+import type { LinearProgram, ProgramGrowth } from '../solver-port.ts';
 
 /** A program written as rows, for small cases that a reader can check by hand. */
 export interface WrittenProgram {
@@ -46,6 +46,16 @@ export const smallLinear = programOf({
     { of: [1, 3], from: -anything, to: 6 },
   ],
 });
+
+/** Added to it: z at cost −5 in the first row, and a new row z ≤ 2. By hand z = 2, which leaves x + y ≤ 2: x = 2, y = 0, cost −16. */
+export const smallGrowth: ProgramGrowth = {
+  ...programOf({ cost: [-5], upper: [anything], whole: [false], rows: [] }),
+  rowLower: Float64Array.from([-anything]),
+  rowUpper: Float64Array.from([2]),
+  starts: Int32Array.from([0, 2]),
+  indices: Int32Array.from([0, 2]),
+  values: Float64Array.from([1, 1]),
+};
 
 /** A knapsack of 10 with weights 5, 4, 6, 3 and worth 10, 40, 30, 50: the best is the second and the fourth, worth 90. */
 export const smallKnapsack = programOf({

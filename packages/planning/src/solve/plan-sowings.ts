@@ -11,14 +11,16 @@ import { makeCandidates } from '../candidates/make-candidates.ts';
 import { probePlans } from '../candidates/probe-plans.ts';
 import { standingOptions } from '../candidates/standing-options.ts';
 import type { Candidate, Choice, PlanningProblem } from '../problem.ts';
-import { buildProgram, type PlantingProgram } from '../program/build-program.ts';
+import { type ProgramParts, programParts } from '../program/build-program.ts';
 import { chooseScenarios, type Scenario } from '../scenarios/choose-scenarios.ts';
 import type { SolverPort } from '../solver-port.ts';
 import { simulate } from '../verdict/simulate.ts';
 import { simulatedCost } from '../verdict/simulated-cost.ts';
-import { choicesOfPoint, type PricedPlan, pricePlan } from './evaluate.ts';
+import { type PricedPlan, pricePlan } from './evaluate.ts';
 import { costOf } from './greedy.ts';
+import { improveByRoles } from './improve-by-roles.ts';
 import { movingCost, startPlan } from './last-plan.ts';
+import { relaxByColumns } from './relax-by-columns.ts';
 import { roundRelaxation } from './round-relaxation.ts';
 import { jobPrice, tidy } from './tidy.ts';
 
@@ -57,9 +59,10 @@ export interface ChosenPlan {
   readonly relaxedEatenShare?: readonly Float64Array[];
 }
 
-const mostNodes = 100_000;
-/** Candidates whose relaxed value is above this are looked at again in whole batches. */
-const promisingAbove = 0.01;
+/** The relaxation ends when its bound is proven to within this part of the gap that is good enough. */
+const boundWithinShare = 0.1;
+/** Part of the effort that goes into one look at a few roles. */
+const lookShare = 0.1;
 
 export async function planSowings(
   problem: PlanningProblem,
@@ -90,107 +93,107 @@ export async function planSowings(
       iterations: 0,
       stoppedBecause,
       reproducible: solver === null,
-    };
+      };
   }
   steps.progress('program', null, null);
-  const planting = buildProgram(problem, scenarios, candidates);
-  return improve(problem, base, planting, first, solver, limits, steps);
+  return improve(problem, base, first, solver, limits, steps);
+}
+
+interface Found {
+  readonly candidates: readonly Candidate[];
+  readonly scenarios: readonly Scenario[];
 }
 
 async function improve(
   problem: PlanningProblem,
-  base: { candidates: readonly Candidate[]; scenarios: readonly Scenario[] },
-  planting: PlantingProgram,
+  base: Found,
   first: readonly Choice[],
   solver: SolverPort,
   limits: PlanLimits,
   steps: PlanSteps,
 ): Promise<ChosenPlan> {
   const { candidates, scenarios } = base;
-  const { program, columnOf, offset } = planting;
-  const outOfTime = (): boolean =>
-    limits.timeLimitSeconds !== null && steps.elapsedSeconds() > limits.timeLimitSeconds;
+  const parts = programParts(problem, scenarios, candidates);
+  const secondsLeft = (): number | null =>
+    limits.timeLimitSeconds === null ? null : limits.timeLimitSeconds - steps.elapsedSeconds();
+  const outOfTime = (): boolean => (secondsLeft() ?? 1) <= 0;
   const enough = (): boolean => steps.stopRequested() || outOfTime();
-  const relaxed = await solver.relax(program, enough);
-  let iterations = relaxed.iterations;
-  const priced: PricedPlan[] = [];
-  const consider = async (choices: readonly Choice[]): Promise<void> => {
-    const plan = await pricePlan(solver, planting, candidates, choices);
-    if (plan !== null) priced.push(plan);
-  };
-  if (relaxed.colValue === null) {
-    const choices = tidy(problem, scenarios, first, () => false);
-    const stoppedBecause = steps.stopRequested() ? 'stopped' : outOfTime() ? 'time' : 'greedy-only';
-    return {
-      ...base,
-      choices,
-      gapShare: null,
-      gapServings: null,
-      iterations,
-      stoppedBecause,
-      reproducible: false,
-    };
-  }
-  await consider(first);
-  const nothing = await pricePlan(solver, planting, candidates, standingOnly(candidates));
-  const bound = relaxed.objective === null ? null : relaxed.objective + offset;
-  if (relaxed.colValue !== null && !steps.stopRequested() && !outOfTime()) {
-    const values = columnOf.map((column) => relaxed.colValue![column]!);
-    await consider(roundRelaxation(problem, scenarios, candidates, values, steps.stopRequested));
+  const early = (): ChosenPlan['stoppedBecause'] | null =>
+    steps.stopRequested() ? 'stopped' : outOfTime() ? 'time' : null;
+  const withoutProof = (): ChosenPlan => ({
+    ...base,
+    choices: tidy(problem, scenarios, first, () => false),
+    gapShare: null,
+    gapServings: null,
+    iterations: 0,
+    stoppedBecause: early() ?? 'greedy-only',
+    reproducible: false,
+  });
+
+  const nothing = await pricePlan(solver, parts, standingOnly(candidates));
+  const greedy = await pricePlan(solver, parts, first);
+  if (nothing === null || greedy === null) return withoutProof();
+  const shareOf = (cost: number, bound: number): number =>
+    Math.max(0, (cost - bound) / Math.max(1e-9, nothing.cost - bound));
+  const relaxation = await relaxByColumns(
+    parts,
+    firstLetIn(parts, first),
+    solver,
+    (cost, bound) => {
+      steps.progress('program', null, shareOf(greedy.cost, bound));
+      return shareOf(cost, bound) <= boundWithinShare * limits.gapShare;
+    },
+    enough,
+  );
+  if (relaxation === null) return withoutProof();
+  const gapOf = ({ cost }: PricedPlan): number => shareOf(cost, relaxation.bound);
+  const priced: PricedPlan[] = [greedy];
+  let { iterations } = relaxation;
+  if (!enough()) {
+    const values = [...relaxation.batches];
+    const rounded = await pricePlan(
+      solver,
+      parts,
+      roundRelaxation(problem, scenarios, candidates, values, steps.stopRequested),
+    );
+    if (rounded !== null) priced.push(rounded);
   }
   const best = (): PricedPlan => priced.reduce((a, b) => (b.cost < a.cost ? b : a));
-  const gapOf = (plan: PricedPlan): number | null =>
-    bound === null || nothing === null
-      ? null
-      : Math.max(0, (plan.cost - bound) / Math.max(1e-9, nothing.cost - bound));
-  let stoppedBecause: ChosenPlan['stoppedBecause'] = 'effort';
-  invariant(priced.length > 0, 'the greedy plan fits the program');
   steps.progress('program', null, gapOf(best()));
-
-  if ((gapOf(best()) ?? 1) <= limits.gapShare) stoppedBecause = 'gap';
-  else if (steps.stopRequested()) stoppedBecause = 'stopped';
-  else if (outOfTime()) stoppedBecause = 'time';
-  else if (limits.lpIterations > 0 && relaxed.colValue !== null) {
-    const start = best();
-    const keep = candidates.map(
-      (_, c) => relaxed.colValue![columnOf[c]!]! > promisingAbove || start.point[columnOf[c]!]! > 0.5,
-    );
-    const left =
-      limits.timeLimitSeconds === null ? null : Math.max(1, limits.timeLimitSeconds - steps.elapsedSeconds());
-    const restricted = restrictTo(program, columnOf, keep);
-    const answer = await solver.solve(
-      restricted,
-      {
-        gapShare: limits.gapShare,
-        nodes: mostNodes,
-        lpIterations: limits.lpIterations,
-        timeLimitSeconds: left,
-        randomSeed: problem.seed,
-      },
-      start.point,
-      (p) => {
-        const value =
-          bound === null || nothing === null ? null : (p.objective + offset - bound) / (nothing.cost - bound);
-        steps.progress('program', null, value);
-      },
-      steps.stopRequested,
-    );
-    iterations += answer.iterations;
-    if (answer.colValue !== null) await consider(choicesOfPoint(candidates, columnOf, answer.colValue));
-    if (answer.status === 'time' || outOfTime()) stoppedBecause = 'time';
-    else if (answer.status === 'stopped') stoppedBecause = 'stopped';
-    else if ((gapOf(best()) ?? 1) <= limits.gapShare) stoppedBecause = 'gap';
+  if (gapOf(best()) > limits.gapShare && limits.lpIterations > 0 && !enough()) {
+    const improved = await improveByRoles(parts, relaxation, best(), solver, {
+      lpIterations: limits.lpIterations,
+      lpIterationsAtOnce: Math.max(1, Math.round(limits.lpIterations * lookShare)),
+      secondsLeft,
+      randomSeed: problem.seed,
+      goodEnough: (cost) => shareOf(cost, relaxation.bound) <= limits.gapShare,
+      onBetter: (cost) => steps.progress('program', null, shareOf(cost, relaxation.bound)),
+      stopRequested: steps.stopRequested,
+    });
+    iterations += improved.iterations;
+    priced.push(improved.plan);
   }
-  const chosen = await mostLivable(problem, base, planting, priced, solver, steps);
+  const stoppedBecause = early() ?? (gapOf(best()) <= limits.gapShare ? 'gap' : 'effort');
+  const chosen = await mostLivable(problem, base, parts, priced, solver, steps);
   return {
     ...base,
     choices: chosen.choices,
     gapShare: gapOf(chosen),
-    gapServings: bound === null ? null : chosen.cost - bound,
+    gapServings: chosen.cost - relaxation.bound,
     iterations,
     stoppedBecause,
     reproducible: stoppedBecause === 'gap' || stoppedBecause === 'effort',
+    relaxedEatenShare: relaxation.eatenShare,
   };
+}
+
+/** The relaxation starts from the first plan and every way in which a crop that stands may go on. */
+function firstLetIn({ candidates, indexOf }: ProgramParts, first: readonly Choice[]): Set<number> {
+  const sowings = new Set(first.map(({ candidate }) => indexOf.get(candidate)!));
+  candidates.forEach(({ group }, c) => {
+    if (group !== null) sowings.add(c);
+  });
+  return sowings;
 }
 
 /** Price of one more job, weighted servings over the horizon: the same as in tidying. */
@@ -212,8 +215,8 @@ function livedCost(problem: PlanningProblem, choices: readonly Choice[]): number
  */
 async function mostLivable(
   problem: PlanningProblem,
-  base: { candidates: readonly Candidate[]; scenarios: readonly Scenario[] },
-  planting: PlantingProgram,
+  base: Found,
+  parts: ProgramParts,
   priced: readonly PricedPlan[],
   solver: SolverPort,
   steps: PlanSteps,
@@ -223,7 +226,7 @@ async function mostLivable(
     const choices = tidy(problem, base.scenarios, plan.choices, steps.stopRequested);
     const lived = livedCost(problem, choices);
     if (best !== null && lived >= best.lived) continue;
-    best = { plan: (await pricePlan(solver, planting, base.candidates, choices)) ?? plan, lived };
+    best = { plan: (await pricePlan(solver, parts, choices)) ?? plan, lived };
   }
   invariant(best !== null, 'there is a plan to choose from');
   return best.plan;
@@ -234,16 +237,4 @@ function standingOnly(candidates: readonly Candidate[]): Choice[] {
   const last = new Map<string, Candidate>();
   for (const candidate of candidates) if (candidate.group !== null) last.set(candidate.group, candidate);
   return [...last.values()].map((candidate) => ({ candidate, batches: 1 }));
-}
-
-function restrictTo(
-  program: PlantingProgram['program'],
-  columnOf: readonly number[],
-  keep: readonly boolean[],
-) {
-  const colUpper = program.colUpper.slice();
-  columnOf.forEach((column, c) => {
-    if (!keep[c]) colUpper[column] = 0;
-  });
-  return { ...program, colUpper };
 }

@@ -2,6 +2,7 @@ import type { LinearProgram, SolveLimits, SolverPort } from '../solver-port.ts';
 import {
   endlessProgram,
   linearInfeasible,
+  smallGrowth,
   smallKnapsack,
   smallLinear,
   wholeInfeasible,
@@ -82,6 +83,20 @@ export function solverContract(name: string, makeSolver: () => Promise<SolverPor
         expect(relaxed.status).toBe('optimal');
         expect(relaxed.objective).toBeCloseTo(-11, 6);
         expect(boundByDuals(smallLinear, relaxed.rowDual!)).toBeCloseTo(-11, 6);
+      }),
+    );
+    it(
+      'grows a kept relaxation by rows and columns and solves it again, with other work in between',
+      withSolver(async (solver) => {
+        const kept = await solver.keepRelaxation(smallLinear);
+        expect((await kept.relax(never)).objective).toBeCloseTo(-11, 6);
+        await solver.relax(smallKnapsack, never);
+        await kept.grow(smallGrowth);
+        const grown = await kept.relax(never);
+        expect(rounded(grown.colValue)).toEqual([2, 0, 2]);
+        expect(grown.objective).toBeCloseTo(-16, 6);
+        await kept.close();
+        expect((await solver.relax(smallLinear, never)).objective).toBeCloseTo(-11, 6);
       }),
     );
     it(

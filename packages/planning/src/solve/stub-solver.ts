@@ -1,5 +1,5 @@
 import { invariant } from '@twelvemonth/basis';
-import type { LinearProgram, SolverAnswer, SolverPort } from '../solver-port.ts';
+import type { LinearProgram, RelaxAnswer, SolverAnswer, SolverPort } from '../solver-port.ts';
 
 /** A solver that improves nothing: it prices the start and gives it back. For tests of what stands around a solver. */
 export function stubSolver(): SolverPort {
@@ -10,11 +10,24 @@ export function stubSolver(): SolverPort {
       onProgress({ objective, bound: Number.NEGATIVE_INFINITY });
       return Promise.resolve({ ...nothingFound, status: 'limit', colValue: start.slice(), objective });
     },
-    relax: () =>
-      Promise.resolve({ status: 'failed', colValue: null, objective: null, rowDual: null, iterations: 0 }),
+    relax: () => Promise.resolve(notRelaxed),
+    keepRelaxation: () =>
+      Promise.resolve({
+        grow: () => Promise.resolve(),
+        relax: () => Promise.resolve(notRelaxed),
+        close: () => Promise.resolve(),
+      }),
     dispose: () => Promise.resolve(),
   };
 }
+
+const notRelaxed: RelaxAnswer = {
+  status: 'failed',
+  colValue: null,
+  objective: null,
+  rowDual: null,
+  iterations: 0,
+};
 
 const nothingFound: SolverAnswer = {
   status: 'failed',
