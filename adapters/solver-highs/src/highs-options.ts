@@ -14,5 +14,5 @@ export interface HighsOptions {
 export const measuredOptions: HighsOptions = {
   lp: { solver: 'simplex', presolve: 'off' },
   grownLp: { simplex_strategy: 4 },
-  mip: { mip_lp_solver: 'ipm' },
+  mip: {},
 };

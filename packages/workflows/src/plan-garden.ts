@@ -46,8 +46,8 @@ export type PlanRefusal = 'no-climate' | 'no-ground' | 'no-appetite';
 const countedFrom = 13;
 const countedTo = 65;
 const scenarioCount = 4;
-const goodGapShare = 0.03;
-const iterationsPerEffort = 1000;
+const goodGapShare = 0.02;
+const iterationsPerEffort = 2000;
 /** Members in which a sowing is left out to see what it is worth. */
 const leftOutMembers = 6;
 /** Named in every plan: plans of other tables are made anew. */

@@ -11,14 +11,15 @@ import type { Relaxation } from './relax-by-columns.ts';
 
 /** Roles looked at together. */
 const rolesAtOnce = 3;
-/** Sowings with a reduced cost above this many priced servings a strip are not looked at again. */
-const promisingBelow = 0.35;
+/** Sowings looked at together, at most: those of the plan and the relaxation, then those that cost least more. */
+const mostFree = 400;
+/** LP iterations of one look: the first better points come after some ten thousand. */
+const lookIterations = 16_000;
 const mostNodes = 100_000;
 const leastGain = 1e-4;
 
 export interface ImproveLimits {
-  /** LP iterations of one look at a few roles, and of all together. */
-  readonly lpIterationsAtOnce: number;
+  /** LP iterations of all looks together; the last may go a little over. */
   readonly lpIterations: number;
   readonly secondsLeft: () => number | null;
   readonly randomSeed: number;
@@ -27,13 +28,15 @@ export interface ImproveLimits {
   readonly stopRequested: () => boolean;
 }
 
-/** Indices of the roles that a sowing feeds in any scenario. */
-function rolesFed({ inflows }: ProgramParts, sowing: number): Set<number> {
-  const roles = new Set<number>();
-  const [from, to] = [sowing * inflows.scenarioCount, (sowing + 1) * inflows.scenarioCount];
-  for (let e = inflows.starts[from]!; e < inflows.starts[to]!; e++)
-    roles.add(inflows.shelves[inflows.shelf[e]!]!.role);
-  return roles;
+/** Bit r of a sowing is set where it feeds role r in any scenario. */
+function rolesFedBy({ inflows, candidates }: ProgramParts): Int32Array {
+  return Int32Array.from(candidates, (_, sowing) => {
+    const [from, to] = [sowing * inflows.scenarioCount, (sowing + 1) * inflows.scenarioCount];
+    let bits = 0;
+    for (let e = inflows.starts[from]!; e < inflows.starts[to]!; e++)
+      bits |= 1 << inflows.shelves[inflows.shelf[e]!]!.role;
+    return bits;
+  });
 }
 
 /** What is missing above the relaxation, priced, by role. */
@@ -60,6 +63,7 @@ async function lookAgain(
   parts: ProgramParts,
   relaxation: Relaxation,
   plan: PricedPlan,
+  rolesFed: Int32Array,
   roles: ReadonlySet<number>,
   solver: SolverPort,
   limits: ImproveLimits,
@@ -69,14 +73,17 @@ async function lookAgain(
     byRole.reduce((sum, cost, r) => sum + (roles.has(r) ? 0 : cost), 0),
   );
   const lookedAt: LookedAt = { roles, otherCost };
-  const isFree = (sowing: number): boolean => {
-    const fed = rolesFed(parts, sowing);
-    return [...fed].every((role) => roles.has(role));
-  };
-  const promising = parts.candidates.flatMap((_, c) =>
-    now.has(c) || relaxation.batches[c]! > 1e-6 || relaxation.reducedCosts[c]! < promisingBelow ? [c] : [],
+  const others = ~[...roles].reduce((bits, role) => bits | (1 << role), 0);
+  const isFree = (sowing: number): boolean => (rolesFed[sowing]! & others) === 0;
+  const rank = (sowing: number): number =>
+    now.has(sowing) || relaxation.batches[sowing]! > 1e-6 ? -1 : relaxation.reducedCosts[sowing]!;
+  const free = new Set(
+    [...parts.candidates.keys()]
+      .filter(isFree)
+      .sort((a, b) => rank(a) - rank(b) || a - b)
+      .slice(0, mostFree),
   );
-  const free = new Set(promising.filter(isFree));
+  for (const c of now.keys()) if (isFree(c)) free.add(c);
   const planting = plantingProgram(parts, [], lookedAt);
   letIn(parts, planting, new Set([...free, ...now.keys()]));
   const start = await pointWith(solver, planting, now);
@@ -89,7 +96,7 @@ async function lookAgain(
     {
       gapShare: 1e-4,
       nodes: mostNodes,
-      lpIterations: limits.lpIterationsAtOnce,
+      lpIterations: lookIterations,
       timeLimitSeconds: limits.secondsLeft(),
       randomSeed: limits.randomSeed,
     },
@@ -111,6 +118,7 @@ export async function improveByRoles(
   solver: SolverPort,
   limits: ImproveLimits,
 ): Promise<{ readonly plan: PricedPlan; readonly iterations: number }> {
+  const rolesFed = rolesFedBy(parts);
   let plan = first;
   let iterations = 0;
   const over = (): boolean => {
@@ -121,7 +129,7 @@ export async function improveByRoles(
     let gained = false;
     for (const group of groupsOfRoles(excessByRole(parts, plan, relaxation), shift)) {
       if (over() || limits.goodEnough(plan.cost)) return { plan, iterations };
-      const answer = await lookAgain(parts, relaxation, plan, new Set(group), solver, limits);
+      const answer = await lookAgain(parts, relaxation, plan, rolesFed, new Set(group), solver, limits);
       iterations += answer.iterations;
       if (answer.choices === null) continue;
       const priced = await pricePlan(solver, parts, answer.choices);

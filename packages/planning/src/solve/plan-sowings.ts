@@ -61,8 +61,6 @@ export interface ChosenPlan {
 
 /** The relaxation ends when its bound is proven to within this part of the gap that is good enough. */
 const boundWithinShare = 0.1;
-/** Part of the effort that goes into one look at a few roles. */
-const lookShare = 0.1;
 
 export async function planSowings(
   problem: PlanningProblem,
@@ -163,7 +161,6 @@ async function improve(
   if (gapOf(best()) > limits.gapShare && limits.lpIterations > 0 && !enough()) {
     const improved = await improveByRoles(parts, relaxation, best(), solver, {
       lpIterations: limits.lpIterations,
-      lpIterationsAtOnce: Math.max(1, Math.round(limits.lpIterations * lookShare)),
       secondsLeft,
       randomSeed: problem.seed,
       goodEnough: (cost) => shareOf(cost, relaxation.bound) <= limits.gapShare,
