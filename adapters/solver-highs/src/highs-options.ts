@@ -4,8 +4,10 @@ export type OptionValues = Readonly<Record<string, string | number | boolean>>;
 export interface HighsOptions {
   /** For programs without whole columns, and for relaxations. */
   readonly lp: OptionValues;
-  /** From the first growth of a kept relaxation on. */
+  /** After a growth of a kept relaxation, or new costs: its point still fits. */
   readonly grownLp: OptionValues;
+  /** After new bounds alone: its prices still hold. */
+  readonly boundedLp: OptionValues;
   /** For programs with whole columns. */
   readonly mip: OptionValues;
 }
@@ -14,5 +16,6 @@ export interface HighsOptions {
 export const measuredOptions: HighsOptions = {
   lp: { solver: 'simplex', presolve: 'off' },
   grownLp: { simplex_strategy: 4 },
+  boundedLp: { simplex_strategy: 1 },
   mip: {},
 };

@@ -105,6 +105,7 @@ function keptOn(
     inTurn(async () => checkAccepted(await keeper.run(task, () => {})));
   return {
     grow: (growth) => run({ kind: 'grow', growth }),
+    change: (changes) => run({ kind: 'change', changes }),
     relax: (stopRequested) => inTurn(() => relaxOn(keeper, { kind: 'relax-kept' }, stopRequested)),
     close: () => run({ kind: 'drop-kept' }),
   };

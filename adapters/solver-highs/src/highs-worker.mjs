@@ -193,6 +193,14 @@ function growKept({ growth }) {
   model.options.set(options.grownLp);
 }
 
+function changeKept({ changes: { columns, lower, upper, cost } }) {
+  const { model, options } = kept;
+  const set = { kind: 'set', indices: columns };
+  model.changeColsBounds(set, lower, upper);
+  if (cost !== null) model.changeColsCost(set, cost);
+  model.options.set(cost === null ? options.boundedLp : options.grownLp);
+}
+
 function answerTo(task) {
   switch (task.kind) {
     case 'solve':
@@ -204,6 +212,9 @@ function answerTo(task) {
       return { kind: 'done' };
     case 'grow':
       growKept(task);
+      return { kind: 'done' };
+    case 'change':
+      changeKept(task);
       return { kind: 'done' };
     case 'relax-kept':
       return { kind: 'relaxed', answer: relaxationOf(kept.model, () => false) };

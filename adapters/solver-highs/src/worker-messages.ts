@@ -1,4 +1,5 @@
 import type {
+  ColumnChanges,
   LinearProgram,
   ProgramGrowth,
   RelaxAnswer,
@@ -44,6 +45,7 @@ export type WorkerTask =
   | RelaxTask
   | KeepTask
   | GrowTask
+  | { readonly kind: 'change'; readonly changes: ColumnChanges }
   | { readonly kind: 'relax-kept' }
   | { readonly kind: 'drop-kept' };
 

@@ -26,9 +26,19 @@ export interface RelaxAnswer {
   readonly iterations: number;
 }
 
+/** `cost` null: as they were. */
+export interface ColumnChanges {
+  readonly columns: Int32Array;
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+  readonly cost: Float64Array | null;
+}
+
 /** A relaxation that the solver keeps, to be made larger and solved again from where it stood. */
 export interface KeptRelaxation {
   grow(growth: ProgramGrowth): Promise<void>;
+  /** New bounds and costs of some columns, index by index. */
+  change(columns: ColumnChanges): Promise<void>;
   /** `iterations` counts this call alone; 'failed' when stopped before its end. */
   relax(stopRequested: () => boolean): Promise<RelaxAnswer>;
   close(): Promise<void>;

@@ -8,6 +8,7 @@ import { type LookedAt, letIn, type ProgramParts, plantingProgram } from '../pro
 import type { SolverPort } from '../solver-port.ts';
 import { batchesOf, choicesWith, type PricedPlan, pointWith, pricePlan, withGiven } from './evaluate.ts';
 import type { Relaxation } from './relax-by-columns.ts';
+import { jobPrice, jobsOf } from './tidy.ts';
 
 /** Roles looked at together. */
 const rolesAtOnce = 3;
@@ -59,6 +60,11 @@ function groupsOfRoles(excess: readonly number[], shift: number): number[][] {
   return before.length > 0 ? [before, ...groups] : groups;
 }
 
+/** A job's price spread over the batches that a sowing is likely to have, so that few large sowings beat many small. */
+function jobPriceOfBatch({ candidates }: ProgramParts, batches: number, sowing: number): number {
+  return candidates[sowing]!.group === null ? jobPrice / Math.max(1, batches) : 0;
+}
+
 async function lookAgain(
   parts: ProgramParts,
   relaxation: Relaxation,
@@ -90,7 +96,14 @@ async function lookAgain(
   if (start === null) return { choices: null, iterations: 0 };
   const given = new Map<number, number>();
   for (const [c, n] of now) if (!free.has(c)) given.set(planting.columnOf[c]!, n);
-  const part = withGiven(planting.builder.build(), given);
+  const program = planting.builder.build();
+  for (const c of free)
+    program.colCost[planting.columnOf[c]!]! += jobPriceOfBatch(
+      parts,
+      now.get(c) ?? relaxation.batches[c]!,
+      c,
+    );
+  const part = withGiven(program, given);
   const answer = await solver.solve(
     part.program,
     {
@@ -110,6 +123,8 @@ async function lookAgain(
   for (const c of free) batches.set(c, Math.round(answer.colValue[keptAt.get(planting.columnOf[c]!)!]!));
   return { choices: choicesWith(parts.candidates, batches), iterations: answer.iterations };
 }
+
+const withJobs = ({ cost, choices }: PricedPlan): number => cost + jobsOf(choices) * jobPrice;
 
 export async function improveByRoles(
   parts: ProgramParts,
@@ -133,7 +148,7 @@ export async function improveByRoles(
       iterations += answer.iterations;
       if (answer.choices === null) continue;
       const priced = await pricePlan(solver, parts, answer.choices);
-      if (priced === null || priced.cost >= plan.cost - leastGain) continue;
+      if (priced === null || withJobs(priced) >= withJobs(plan) - leastGain) continue;
       plan = priced;
       gained = true;
       limits.onBetter(plan.cost);

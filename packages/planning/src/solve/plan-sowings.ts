@@ -5,7 +5,6 @@
  *
  * Gap = (best − bound) / (cost of sowing nothing − bound), the bound from the program over all candidates.
  */
-import { invariant } from '@twelvemonth/basis';
 import { withLastPlan } from '../candidates/last-plan-candidates.ts';
 import { makeCandidates } from '../candidates/make-candidates.ts';
 import { probePlans } from '../candidates/probe-plans.ts';
@@ -16,13 +15,14 @@ import { chooseScenarios, type Scenario } from '../scenarios/choose-scenarios.ts
 import type { SolverPort } from '../solver-port.ts';
 import { simulate } from '../verdict/simulate.ts';
 import { simulatedCost } from '../verdict/simulated-cost.ts';
+import { dive } from './dive.ts';
 import { type PricedPlan, pricePlan } from './evaluate.ts';
 import { costOf } from './greedy.ts';
 import { improveByRoles } from './improve-by-roles.ts';
 import { movingCost, startPlan } from './last-plan.ts';
 import { relaxByColumns } from './relax-by-columns.ts';
 import { roundRelaxation } from './round-relaxation.ts';
-import { jobPrice, tidy } from './tidy.ts';
+import { jobPrice, jobsOf, tidy } from './tidy.ts';
 
 export interface PlanLimits {
   readonly scenarioCount: number;
@@ -91,7 +91,7 @@ export async function planSowings(
       iterations: 0,
       stoppedBecause,
       reproducible: solver === null,
-      };
+    };
   }
   steps.progress('program', null, null);
   return improve(problem, base, first, solver, limits, steps);
@@ -133,6 +133,7 @@ async function improve(
   if (nothing === null || greedy === null) return withoutProof();
   const shareOf = (cost: number, bound: number): number =>
     Math.max(0, (cost - bound) / Math.max(1e-9, nothing.cost - bound));
+  let dived: Awaited<ReturnType<typeof dive>> = { choices: null, iterations: 0 };
   const relaxation = await relaxByColumns(
     parts,
     firstLetIn(parts, first),
@@ -142,21 +143,26 @@ async function improve(
       return shareOf(cost, bound) <= boundWithinShare * limits.gapShare;
     },
     enough,
+    async ({ batches }, planting, kept) => {
+      dived = await dive(parts, planting, kept, batches, enough);
+    },
   );
   if (relaxation === null) return withoutProof();
   const gapOf = ({ cost }: PricedPlan): number => shareOf(cost, relaxation.bound);
-  const priced: PricedPlan[] = [greedy];
-  let { iterations } = relaxation;
+  const priced: PricedPlan[] = [];
+  let iterations = relaxation.iterations + dived.iterations;
+  const consider = async (choices: readonly Choice[]): Promise<void> => {
+    const plan = await pricePlan(solver, parts, tidy(problem, scenarios, choices, steps.stopRequested));
+    if (plan !== null) priced.push(plan);
+  };
+  await consider(first);
   if (!enough()) {
     const values = [...relaxation.batches];
-    const rounded = await pricePlan(
-      solver,
-      parts,
-      roundRelaxation(problem, scenarios, candidates, values, steps.stopRequested),
-    );
-    if (rounded !== null) priced.push(rounded);
+    await consider(roundRelaxation(problem, scenarios, candidates, values, steps.stopRequested));
+    if (dived.choices !== null) await consider(dived.choices);
   }
-  const best = (): PricedPlan => priced.reduce((a, b) => (b.cost < a.cost ? b : a));
+  const best = (): PricedPlan =>
+    priced.reduce((a, b) => (withJobs(problem, b) < withJobs(problem, a) ? b : a), priced[0] ?? greedy);
   steps.progress('program', null, gapOf(best()));
   if (gapOf(best()) > limits.gapShare && limits.lpIterations > 0 && !enough()) {
     const improved = await improveByRoles(parts, relaxation, best(), solver, {
@@ -169,9 +175,10 @@ async function improve(
     });
     iterations += improved.iterations;
     priced.push(improved.plan);
+    if (!enough()) await consider(improved.plan.choices);
   }
-  const stoppedBecause = early() ?? (gapOf(best()) <= limits.gapShare ? 'gap' : 'effort');
-  const chosen = await mostLivable(problem, base, parts, priced, solver, steps);
+  const chosen = mostLivable(problem, priced.length > 0 ? priced : [greedy]);
+  const stoppedBecause = early() ?? (gapOf(chosen) <= limits.gapShare ? 'gap' : 'effort');
   return {
     ...base,
     choices: chosen.choices,
@@ -193,7 +200,6 @@ function firstLetIn({ candidates, indexOf }: ProgramParts, first: readonly Choic
   return sowings;
 }
 
-/** Price of one more job, weighted servings over the horizon: the same as in tidying. */
 function livedCost(problem: PlanningProblem, choices: readonly Choice[]): number {
   const plans = choices.map(({ candidate, batches }) => ({
     ...candidate.plan,
@@ -202,31 +208,21 @@ function livedCost(problem: PlanningProblem, choices: readonly Choice[]): number
   const { context, stock, appetite, roles, stores } = problem;
   const lived = simulate({ context, plans, stock, appetite, roles, stores }).map((member) => member.eaten);
   const work = choices.reduce((sum, { candidate, batches }) => sum + costOf(candidate) * batches, 0);
-  const jobs = choices.filter(({ candidate }) => candidate.group === null).length;
-  return simulatedCost(problem, lived) + work + jobs * jobPrice + movingCost(problem, choices);
+  return simulatedCost(problem, lived) + work + jobsOf(choices) * jobPrice + movingCost(problem, choices);
+}
+
+/** What the program says a plan costs, with the price of its jobs and of what it moves. */
+function withJobs(problem: PlanningProblem, { cost, choices }: PricedPlan): number {
+  return cost + jobsOf(choices) * jobPrice + movingCost(problem, choices);
 }
 
 /**
- * The program sees a few scenarios with foresight; the plan is lived in many without. So the plans at hand, tidied, are
- * lived through in every planning member, and the cheapest is taken. Its gap is still that of the program.
+ * The program sees a few scenarios with foresight; the plan is lived in many without. So the plans at hand are lived
+ * through in every planning member, and the cheapest is taken. Its gap is still that of the program.
  */
-async function mostLivable(
-  problem: PlanningProblem,
-  base: Found,
-  parts: ProgramParts,
-  priced: readonly PricedPlan[],
-  solver: SolverPort,
-  steps: PlanSteps,
-): Promise<PricedPlan> {
-  let best: { plan: PricedPlan; lived: number } | null = null;
-  for (const plan of priced) {
-    const choices = tidy(problem, base.scenarios, plan.choices, steps.stopRequested);
-    const lived = livedCost(problem, choices);
-    if (best !== null && lived >= best.lived) continue;
-    best = { plan: (await pricePlan(solver, parts, choices)) ?? plan, lived };
-  }
-  invariant(best !== null, 'there is a plan to choose from');
-  return best.plan;
+function mostLivable(problem: PlanningProblem, priced: readonly PricedPlan[]): PricedPlan {
+  const lived = priced.map((plan) => ({ plan, cost: livedCost(problem, plan.choices) }));
+  return lived.reduce((a, b) => (b.cost < a.cost ? b : a)).plan;
 }
 
 /** Sowing nothing: what stands goes on to its natural end. */

@@ -5,7 +5,7 @@
  */
 import { letIn, type PlantingProgram, type ProgramParts, plantingProgram } from '../program/build-program.ts';
 import { slices } from '../program/price.ts';
-import type { SolverPort } from '../solver-port.ts';
+import type { KeptRelaxation, SolverPort } from '../solver-port.ts';
 import { roleCostOf } from './evaluate.ts';
 import { dearestChains, reducedCosts } from './price-sowings.ts';
 
@@ -31,13 +31,17 @@ export interface Relaxation {
   readonly iterations: number;
 }
 
-/** `closeEnough` sees cost and bound after each round. Null when stopped before the first round was over. */
+/**
+ * `closeEnough` sees cost and bound after each round; `thenWith` may go on with the kept relaxation before it is closed.
+ * Null when stopped before the first round was over.
+ */
 export async function relaxByColumns(
   parts: ProgramParts,
   first: Iterable<number>,
   solver: SolverPort,
   closeEnough: (cost: number, bound: number) => boolean,
   stopRequested: () => boolean,
+  thenWith: (relaxation: Relaxation, planting: PlantingProgram, kept: KeptRelaxation) => Promise<void>,
 ): Promise<Relaxation | null> {
   const planting = plantingProgram(parts, first);
   const kept = await solver.keepRelaxation(planting.builder.growth());
@@ -63,7 +67,10 @@ export async function relaxByColumns(
         iterations,
       };
       const entering = closeEnough(cost, bound) ? [] : enteringSowings(parts, planting, costs);
-      if (entering.length === 0 || stopRequested()) return found;
+      if (entering.length === 0 || stopRequested()) {
+        if (!stopRequested()) await thenWith(found, planting, kept);
+        return found;
+      }
       letIn(parts, planting, entering);
       await kept.grow(planting.builder.growth());
     }

@@ -95,6 +95,15 @@ export function solverContract(name: string, makeSolver: () => Promise<SolverPor
         const grown = await kept.relax(never);
         expect(rounded(grown.colValue)).toEqual([2, 0, 2]);
         expect(grown.objective).toBeCloseTo(-16, 6);
+        await kept.change({
+          columns: Int32Array.of(0, 2),
+          lower: Float64Array.of(0, 0),
+          upper: Float64Array.of(1, 2),
+          cost: Float64Array.of(-3, 0),
+        });
+        const changed = await kept.relax(never);
+        expect(rounded(changed.colValue).slice(0, 2)).toEqual([1, 1.66667]);
+        expect(changed.objective).toBeCloseTo(-19 / 3, 6);
         await kept.close();
         expect((await solver.relax(smallLinear, never)).objective).toBeCloseTo(-11, 6);
       }),

@@ -14,6 +14,7 @@ export function stubSolver(): SolverPort {
     keepRelaxation: () =>
       Promise.resolve({
         grow: () => Promise.resolve(),
+        change: () => Promise.resolve(),
         relax: () => Promise.resolve(notRelaxed),
         close: () => Promise.resolve(),
       }),

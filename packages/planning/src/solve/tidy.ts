@@ -8,6 +8,11 @@ import { choicesOf, emptyState, type GreedyState, gainOf, take } from './greedy.
 
 /** What one job more must bring, weighted servings. */
 export const jobPrice = 0.6;
+
+export function jobsOf(choices: readonly Choice[]): number {
+  return choices.filter(({ candidate }) => candidate.group === null).length;
+}
+
 const joinWithinWeeks = 4;
 const smallBatches = 4;
 
