@@ -5,8 +5,11 @@
 import type { Candidate, PlanningProblem } from '../problem.ts';
 import { costOf } from '../solve/greedy.ts';
 import type { LinearProgram } from '../solver-port.ts';
+import { cutRows } from './cut-rows.ts';
 import { benchRows, groundRows, plantLimitRows, standingRows } from './ground-rows.ts';
+import { kitRows } from './kit-rows.ts';
 import { type ProgramBuilder, programBuilder } from './program-builder.ts';
+import { rotationRows } from './rotation-rows.ts';
 import { workRows } from './work-rows.ts';
 
 type SideRows = (
@@ -16,7 +19,16 @@ type SideRows = (
   columnOf: readonly number[],
 ) => void;
 
-const sides: readonly SideRows[] = [groundRows, benchRows, standingRows, plantLimitRows, workRows];
+const sides: readonly SideRows[] = [
+  groundRows,
+  benchRows,
+  standingRows,
+  plantLimitRows,
+  workRows,
+  rotationRows,
+  kitRows,
+  cutRows,
+];
 
 /** Columns of all candidates first, in their order, then the rows' own. */
 export function sideProgram(problem: PlanningProblem, candidates: readonly Candidate[]): LinearProgram {
