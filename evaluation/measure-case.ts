@@ -11,7 +11,7 @@ import {
   strawManBelowKgPerM2Year,
 } from '../packages/planning/src/index.ts';
 import { choosePlan, type PlanProgress } from '../packages/workflows/src/index.ts';
-import { chosenSowings } from '../packages/workflows/src/plan/chosen-sowings.ts';
+import { chooseAndLay } from '../packages/workflows/src/plan/choose-and-lay.ts';
 import { buildProblem, contextOf } from '../packages/workflows/src/problem/build-problem.ts';
 import { evaluationCases, readCaseGarden } from './cases.ts';
 import {
@@ -68,11 +68,14 @@ export async function measureCase(
   const solver = task.solver ? await createHighsSolver() : null;
   const options = { ...size, checkMemberCount, effort, timeLimitSeconds: null };
   const ports = { solver, progress, stopRequested: () => false, elapsedSeconds };
-  const chosen = await choosePlan(problem, options, ports).finally(() => solver?.dispose());
+  const { chosen, sowings } = await chooseAndLay(
+    problem,
+    (asked) => choosePlan(asked, options, ports),
+    () => progress({ step: 'beds', doneShare: null, bestGapShare: null }),
+  ).finally(() => solver?.dispose());
   const seconds = elapsedSeconds();
 
   progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });
-  const { sowings, unplaced } = chosenSowings(problem, chosen.choices, chosen.scenarios);
   const relaxedShare = chosen.relaxedEatenShare ?? null;
   const compared = comparedRoleWeeks(problem.appetite, relaxedShare);
   const all = comparedRoleWeeks(problem.appetite, null);
@@ -109,6 +112,6 @@ export async function measureCase(
     stoppedBecause: chosen.stoppedBecause,
     candidates: chosen.candidates.length,
     seconds,
-    violations: [...independentCheck(problem, sowings), ...unplaced.map((id) => `not-placed:${id}`)],
+    violations: independentCheck(problem, sowings),
   };
 }
