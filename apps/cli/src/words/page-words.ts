@@ -146,7 +146,7 @@ export const seedWords: SeedWords = {
     orderBy: 'Order by',
     firstUse: 'First used',
   },
-  materialsHeading: 'Compost, trays and pots',
+  materialsHeading: 'Compost by month, trays and pots at once',
   material: materialsByText,
   need: (line) => `${Math.ceil(line.needCount)} ${startWord(line.startsAs, Math.ceil(line.needCount))}`,
   buy: (line) =>

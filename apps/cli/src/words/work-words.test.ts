@@ -35,8 +35,8 @@ test('the month sheet says hours and compost, the seed list what is wanted by wh
   expect(month).toContain('most in the week of 7 September');
   expect(month).toContain('35 l of compost; 4 trays and 72 pots in use at once.');
   const seeds = oneLine(renderText(printSeeds(seedSheetOf(plan, [], today), sheetWords)));
-  expect(seeds).toContain('By August 2026: 45 l of compost; 6 trays in use at once');
+  expect(seeds).toContain('August 2026: 45 l; 6 trays in use');
   expect(oneLine(materialsByText(plan.materials[1]!, 42))).toBe(
-    'By September 2026: 75 l of compost in all, 35 l of it that month; 4 trays and 72 pots in use at once',
+    'September 2026: 35 l, 75 l by then; 4 trays and 72 pots in use',
   );
 });

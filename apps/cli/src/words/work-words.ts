@@ -67,12 +67,12 @@ export function materialsText(month: ReportMaterials): string {
   return parts.length === 0 ? '' : `${capital(parts.join('; '))}.`;
 }
 
-/** "By March 2027: 120 l of compost, 45 l of it for that month; 9 trays in use". */
+/** "September 2026: 35 l, 75 l by then; 4 trays and 72 pots in use". */
 export function materialsByText(month: ReportMaterials, litresBefore: number): string {
   const { year, month: number } = civilFromDay(dayFromIso(`${month.month}-01`) ?? 0);
-  const by = dateWords.month({ year, month: number });
   const all = litresText(litresBefore + month.compostLitres);
-  const own = litresBefore > 0 ? ` in all, ${litresText(month.compostLitres)} of it that month` : '';
+  const byThen = litresBefore > 0 ? `, ${all} by then` : '';
   const inUse = partsOf(month);
-  return `By ${by}: ${all} of compost${own}${inUse.length > 0 ? `; ${inUse.join(' and ')} in use at once` : ''}`;
+  const containers = inUse.length > 0 ? `; ${inUse.join(' and ')} in use` : '';
+  return `${dateWords.month({ year, month: number })}: ${litresText(month.compostLitres)}${byThen}${containers}`;
 }

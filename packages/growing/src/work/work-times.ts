@@ -31,9 +31,17 @@ const coverWaterByMonth = byMonth(workTable.water, 'cover-minutes-per-m2-week');
 const tubWaterByMonth = byMonth(workTable.water, 'tub-minutes-per-week');
 const trayWaterByMonth = byMonth(workTable.water, 'tray-minutes-per-week');
 
+const monthByWeek = { north: new Map<Week, number>(), south: new Map<Week, number>() };
+
 /** Month of the northern year, 0–11, with the season of the week's Thursday. */
 export function seasonMonth(week: Week, southern: boolean): number {
-  return civilFromDay(mondayOf(week) + 3 + (southern ? southernShiftDays : 0)).month - 1;
+  const known = southern ? monthByWeek.south : monthByWeek.north;
+  let month = known.get(week);
+  if (month === undefined) {
+    month = civilFromDay(mondayOf(week) + 3 + (southern ? southernShiftDays : 0)).month - 1;
+    known.set(week, month);
+  }
+  return month;
 }
 
 /** Minutes a week to keep a square metre of a kind clean and tied up. */

@@ -59,9 +59,17 @@ const weeks = (...minutes: number[]): Float64Array =>
 
 test('minutes add up week by week, over spans that begin, end and change', () => {
   const candidates = [candidate([span(0, 1, 30), span(1, 3, 5)]), candidate([span(2, 4, 8)])];
-  const { taken } = reckoned({ ...base, capMinutesByWeek: weeks(100) }, candidates, [2, 3]);
+  const always = new Float64Array(base.weekCount).fill(100);
+  const { taken } = reckoned({ ...base, capMinutesByWeek: always }, candidates, [2, 3]);
   expect(taken.slice(0, 6)).toEqual([60, 10, 34, 24, 0, 0]);
   expect(taken.slice(6).every((minutes) => minutes === 0)).toBe(true);
+});
+
+test('a stretch with a limit takes up the spans that run into it', () => {
+  const caps = new Float64Array(base.weekCount).fill(Number.POSITIVE_INFINITY);
+  caps.set([100, 100], 2);
+  const { taken } = reckoned({ ...base, capMinutesByWeek: caps }, [candidate([span(0, 3, 20)])], [2]);
+  expect(taken).toEqual([40, 0]);
 });
 
 test('room is left up to the cap and not beyond it, except for what stands', () => {

@@ -29,6 +29,18 @@ function standingMost(problem: PlanningProblem, candidates: readonly Candidate[]
   return all;
 }
 
+/** Stretches of weeks with a limit: `to` exclusive, week indices. */
+function limitedStretches(caps: Float64Array): { readonly from: number; readonly to: number }[] {
+  const stretches: { from: number; to: number }[] = [];
+  caps.forEach((cap, w) => {
+    if (!Number.isFinite(cap)) return;
+    const last = stretches.at(-1);
+    if (last?.to === w) last.to++;
+    else stretches.push({ from: w, to: w + 1 });
+  });
+  return stretches;
+}
+
 export function workRows(
   builder: ProgramBuilder,
   problem: PlanningProblem,
@@ -37,35 +49,50 @@ export function workRows(
 ): void {
   const caps = problem.capMinutesByWeek;
   if (caps === null) return;
-  const changes = Array.from({ length: problem.weekCount }, () => new Map<number, number>());
-  const change = (week: number, column: number, minutes: number): void => {
-    const at = changes[week - problem.fromWeek];
+  const standing = standingMost(problem, candidates);
+  for (const { from, to } of limitedStretches(caps)) {
+    const changes = changesWithin(problem, candidates, columnOf, from, to);
+    let before = -1;
+    for (let w = from; w < to; w++) {
+      const taken = builder.column(0, 0, Number.POSITIVE_INFINITY, false);
+      const flow = builder.row(0, 0);
+      builder.add(flow, taken, -1);
+      if (before >= 0) builder.add(flow, before, 1);
+      for (const [column, minutes] of changes[w - from]!) builder.add(flow, column, minutes);
+      before = taken;
+      const comfort = caps[w]! * comfortShareOfCap;
+      const over = builder.column(hourPrice / 60, 0, caps[w]! - comfort, false);
+      const row = builder.row(Number.NEGATIVE_INFINITY, comfort);
+      builder.add(row, taken, 1);
+      builder.add(row, over, -1);
+      if (standing[w]! <= 0) continue;
+      const beyond = builder.column(beyondHourPrice / 60, 0, standing[w]!, false);
+      builder.add(row, beyond, -1);
+    }
+  }
+}
+
+/** By week of the stretch: columns whose minutes begin, end or change, and by how much. */
+function changesWithin(
+  problem: PlanningProblem,
+  candidates: readonly Candidate[],
+  columnOf: readonly number[],
+  from: number,
+  to: number,
+): readonly ReadonlyMap<number, number>[] {
+  const changes = Array.from({ length: to - from }, () => new Map<number, number>());
+  const change = (w: number, column: number, minutes: number): void => {
+    const at = changes[w - from];
     if (at !== undefined) at.set(column, (at.get(column) ?? 0) + minutes);
   };
   candidates.forEach(({ work }, c) => {
-    for (const { fromWeek, toWeek, minutes } of work) {
-      change(fromWeek, columnOf[c]!, minutes);
-      change(toWeek, columnOf[c]!, -minutes);
+    for (const span of work) {
+      const first = Math.max(from, span.fromWeek - problem.fromWeek);
+      const end = Math.min(to, span.toWeek - problem.fromWeek);
+      if (first >= end) continue;
+      change(first, columnOf[c]!, span.minutes);
+      change(end, columnOf[c]!, -span.minutes);
     }
   });
-  const standing = standingMost(problem, candidates);
-  let before = -1;
-  for (let w = 0; w < problem.weekCount; w++) {
-    const taken = builder.column(0, 0, Number.POSITIVE_INFINITY, false);
-    const flow = builder.row(0, 0);
-    builder.add(flow, taken, -1);
-    if (before >= 0) builder.add(flow, before, 1);
-    for (const [column, minutes] of changes[w]!) builder.add(flow, column, minutes);
-    before = taken;
-    const cap = caps[w]!;
-    if (!Number.isFinite(cap)) continue;
-    const comfort = cap * comfortShareOfCap;
-    const over = builder.column(hourPrice / 60, 0, cap - comfort, false);
-    const row = builder.row(Number.NEGATIVE_INFINITY, comfort);
-    builder.add(row, taken, 1);
-    builder.add(row, over, -1);
-    if (standing[w]! <= 0) continue;
-    const beyond = builder.column(beyondHourPrice / 60, 0, standing[w]!, false);
-    builder.add(row, beyond, -1);
-  }
+  return changes;
 }

@@ -24,7 +24,7 @@ const grainPerMinute = 64;
 const roundedUp = (minutes: number): number => Math.ceil(minutes * grainPerMinute - 1e-9) / grainPerMinute;
 
 export interface CandidateWork {
-  /** All work, as spans of weeks with the same minutes. */
+  /** All work, as spans of weeks with about the same minutes: never less than the work, hardly more. */
   readonly work: readonly MinuteSpan[];
   /** Work that it takes whether or not anybody eats of it: all but picking and putting by. */
   readonly minutes: number;
@@ -46,14 +46,30 @@ export function candidateWork(
   return { work: spansOf(all, problem.fromWeek), minutes };
 }
 
+/** Neighbouring weeks that differ by less are one span, with the minutes of the fuller: fewer coefficients. */
+const mergedShare = 0.2;
+const mergedMinutes = 0.2;
+
 function spansOf(byWeek: Float64Array, fromWeek: number): MinuteSpan[] {
-  const spans: { fromWeek: number; toWeek: number; minutes: number }[] = [];
-  byWeek.forEach((amount, w) => {
-    const minutes = roundedUp(amount);
-    if (minutes <= 0) return;
-    const last = spans.at(-1);
-    if (last !== undefined && last.toWeek === fromWeek + w && last.minutes === minutes) last.toWeek++;
-    else spans.push({ fromWeek: fromWeek + w, toWeek: fromWeek + w + 1, minutes });
+  const spans: MinuteSpan[] = [];
+  let [start, least, most] = [0, 0, 0];
+  const close = (end: number): void => {
+    if (most > 0)
+      spans.push({ fromWeek: fromWeek + start, toWeek: fromWeek + end, minutes: roundedUp(most) });
+  };
+  byWeek.forEach((minutes, w) => {
+    const [low, high] = [Math.min(least, minutes), Math.max(most, minutes)];
+    const alike = high - low <= Math.max(mergedMinutes, mergedShare * high) && minutes > 0 === most > 0;
+    if (w > 0 && alike) {
+      least = low;
+      most = high;
+      return;
+    }
+    if (w > 0) close(w);
+    start = w;
+    least = minutes;
+    most = minutes;
   });
+  close(byWeek.length);
   return spans;
 }

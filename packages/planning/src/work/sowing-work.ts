@@ -58,7 +58,7 @@ export function addSowingWork(
     if (minutes > 0 && !isAwayWeek(away, week)) put(act, week, minutes);
   };
   begin(problem, sowing, put);
-  keep(problem, sowing, atHome);
+  keep(problem, sowing, put);
   for (const { prob, lots } of outcomes) for (const lot of lots) harvest(sowing.plan, lot, prob, atHome);
   const { kind } = sowing.plan;
   const own = problem.ground[sowing.ground]!;
@@ -101,23 +101,24 @@ function begin(problem: PlanningProblem, sowing: WorkedSowing, put: PutMinutes):
 function keep(problem: PlanningProblem, sowing: WorkedSowing, put: PutMinutes): void {
   const { plan, stripsCount, groundFromWeek, groundToWeek, bench } = sowing;
   const own = problem.ground[sowing.ground]!;
-  const southern = problem.context.site.latitudeDeg < 0;
-  const watered = problem.context.exposures.get(own.exposure)?.watered ?? true;
+  const { away, exposures, site } = problem.context;
+  const southern = site.latitudeDeg < 0;
+  const watered = exposures.get(own.exposure)?.watered ?? true;
   const ground: WorkedGround = { growsIn: own.growsIn, watered, southern };
   const m2 = stripsCount * own.stripM2;
-  const endWeek = problem.fromWeek + problem.weekCount;
-  for (
-    let week = Math.max(problem.fromWeek, groundFromWeek);
-    week < Math.min(endWeek, groundToWeek);
-    week++
-  ) {
-    put('weed', week, weedMinutesPerM2(plan.kind, ground, week) * m2);
-    put('water', week, waterMinutes(ground, week, m2, stripsCount));
+  const uses = own.bench === null ? bench : [];
+  const begins = uses.reduce((first, use) => Math.min(first, use.fromWeek), groundFromWeek);
+  const ends = Math.min(problem.fromWeek + problem.weekCount, groundToWeek);
+  for (let week = Math.max(problem.fromWeek, begins); week < ends; week++) {
+    if (isAwayWeek(away, week)) continue;
+    if (week >= groundFromWeek) {
+      put('weed', week, weedMinutesPerM2(plan.kind, ground, week) * m2);
+      put('water', week, waterMinutes(ground, week, m2, stripsCount));
+    }
+    for (const use of uses)
+      if (week >= use.fromWeek && week < use.toWeek)
+        put('water', week, benchWaterMinutes(week, use.m2, southern));
   }
-  if (own.bench !== null) return;
-  for (const use of bench)
-    for (let week = Math.max(problem.fromWeek, use.fromWeek); week < Math.min(endWeek, use.toWeek); week++)
-      put('water', week, benchWaterMinutes(week, use.m2, southern));
 }
 
 /**
