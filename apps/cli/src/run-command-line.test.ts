@@ -27,6 +27,7 @@ test('every command explains itself with an example', async () => {
   const { shown } = await run('--help');
   for (const name of [
     'plan',
+    'replan',
     'compare',
     'what-if',
     'batch',

@@ -8,6 +8,7 @@ import { addForecast } from './commands/forecast.ts';
 import { addKinds } from './commands/kinds.ts';
 import { addPlan } from './commands/plan.ts';
 import { addProbe } from './commands/probe.ts';
+import { addReplan } from './commands/replan.ts';
 import { addSeeds } from './commands/seeds.ts';
 import { addSheet } from './commands/sheet.ts';
 import { addSlots } from './commands/slots.ts';
@@ -31,6 +32,7 @@ function programOf(terminal: Terminal, exit: (code: number) => void): Command {
     .exitOverride()
     .addHelpText('after', programHelp.start);
   addPlan(program, terminal);
+  addReplan(program, terminal);
   addCompare(program, terminal);
   addWhatIf(program, terminal);
   addBatch(program, terminal, exit);

@@ -1,3 +1,4 @@
+export * from './beds/closed-beds.ts';
 export * from './beds/feeding.ts';
 export * from './beds/handovers.ts';
 export * from './beds/kit-needs.ts';
@@ -8,7 +9,11 @@ export * from './beds/strips.ts';
 export * from './candidates/bench-uses.ts';
 export * from './candidates/make-candidates.ts';
 export * from './candidates/place-care.ts';
+export * from './candidates/planting-days.ts';
 export * from './candidates/routes.ts';
+export * from './candidates/standing-options.ts';
+export * from './conflicts/demand-program.ts';
+export * from './conflicts/irreducible-set.ts';
 export * from './problem.ts';
 export * from './program/bench-grain.ts';
 export * from './program/price.ts';

@@ -13,6 +13,20 @@ import type {
   StoreId,
 } from '@twelvemonth/growing';
 
+/** One of the like beds of a place, closed from a week up to another: it rests. */
+export interface ClosedBed {
+  readonly place: string;
+  readonly number: number;
+  readonly fromWeek: Week;
+  readonly toWeek: Week;
+}
+
+/** Both ends inclusive. */
+export interface DaySpan {
+  readonly fromDay: Day;
+  readonly toDay: Day;
+}
+
 export interface Bed {
   readonly place: string;
   readonly placeName: string;
@@ -40,6 +54,8 @@ export interface GroundClass {
   readonly bannedFamilies: readonly string[];
   /** How often somebody comes by in a week: visited twice or less it grows no salad for tonight. */
   readonly visitsPerWeek: number;
+  /** Beds that rest for some weeks. */
+  readonly closed?: readonly ClosedBed[];
   /** A bench on which crops stay for life: index of the bench whose space they take; null for ground. */
   readonly bench: number | null;
   /** Families whose disease is on record here and which are grown all the same, at a steep price. None when left out. */
@@ -82,6 +98,8 @@ export interface StandingCrop {
   /** Benches that it takes until then. */
   readonly bench: readonly BenchUse[];
   readonly state: 'done' | 'firm';
+  /** Plants when it was begun, where it was taken as begun as planned; some are eaten since. */
+  readonly plantsBegun?: number;
 }
 
 export interface PlantLimit {
@@ -112,6 +130,8 @@ export interface PlanningProblem {
   readonly seed: number;
   /** What people have been told so far; null: this is their first plan. */
   readonly lastPlan: LastPlan | null;
+  /** Days on which nothing is sown or planted out. */
+  readonly noPlanting: readonly DaySpan[];
   /** Minutes that people have for it in each week, Infinity where they set no limit; null: nobody set any. */
   readonly capMinutesByWeek: Float64Array | null;
   /** What kit there is to lend; without limit when left out. */

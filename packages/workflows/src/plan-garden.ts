@@ -28,6 +28,8 @@ import { openTin } from './forecast/seed-tin.ts';
 import { chooseAndLay } from './plan/choose-and-lay.ts';
 import type { ChosenSowing } from './plan/chosen-sowings.ts';
 import { fleeceNights } from './plan/fleece-nights.ts';
+import { problemOfPlan } from './plan/problem-of-plan.ts';
+import { reasonForNothing } from './plan/reason-for-nothing.ts';
 import { reportBenches } from './plan/report-benches.ts';
 import { reportGround } from './plan/report-ground.ts';
 import { reportHours } from './plan/report-hours.ts';
@@ -37,7 +39,6 @@ import { reportSowing } from './plan/report-sowings.ts';
 import { reportStock, reportWeeks } from './plan/report-weeks.ts';
 import { standstills } from './plan/site-year.ts';
 import type { PlanOptions, PlanPorts } from './ports.ts';
-import { buildProblem, type ContextSize, contextOf } from './problem/build-problem.ts';
 import type { Measured, PlanReport, ReportProof } from './report/plan-report.ts';
 
 export type PlanRefusal = 'no-climate' | 'no-ground' | 'no-appetite';
@@ -157,30 +158,23 @@ function proofOf(
 }
 
 export async function planGarden(
-  garden: Garden,
+  file: Garden,
   options: PlanOptions,
   ports: PlanPorts,
   daily: DailyWeather | null,
   issues: readonly Issue[] = [],
 ): Promise<Outcome<PlanReport, PlanRefusal>> {
   ports.progress({ step: 'weather', doneShare: 0, bestGapShare: null });
-  const size: ContextSize = {
-    fromDay: options.fromDay,
-    weeks: options.weeks,
-    memberCount: options.memberCount,
-    seed: options.seed,
-  };
-  const context = contextOf(garden, daily, 'plan', size);
-  const check = contextOf(garden, daily, 'check', { ...size, memberCount: options.checkMemberCount });
-  if (context === null || check === null) return cannot('no-climate');
-  const problem = buildProblem(garden, context, size);
-  if (problem.ground.length === 0) return cannot('no-ground');
-  if (problem.appetite.roles.length === 0) return cannot('no-appetite');
+  const from = await problemOfPlan(file, options, daily, ports.solver);
+  if (from === null) return cannot('no-climate');
+  const { garden, context, check, problem, cleared } = from;
+  const canGrow = problem.ground.length > 0 && problem.appetite.roles.length > 0;
 
   const { chosen, sowings, unplaced } = await chooseAndLay(
     problem,
-    (asked) => choosePlan(asked, options, ports),
+    (asked) => choosePlan(asked, options, canGrow ? ports : { ...ports, solver: null }),
     ({ gapShare }) => ports.progress({ step: 'beds', doneShare: null, bestGapShare: gapShare }),
+    options.last?.report.sowings,
   );
   ports.progress({ step: 'check', doneShare: null, bestGapShare: chosen.gapShare });
   const { stock, appetite, roles, stores } = problem;
@@ -225,9 +219,13 @@ export async function planGarden(
     members: options.memberCount,
     seed: options.seed,
     tables: tablesVersion,
+    weatherFrom: isoFromDay(context.startDay),
     standstill: standstills(context, options.fromDay, options.weeks),
     frost: frostDays(context, options.fromDay),
     roleNames: Object.fromEntries(allRoles().map((role) => [role.id, role.name])),
+    ...(cleared.length === 0 ? {} : { cleared }),
+    nothing: reasonForNothing(problem, reported),
+    conflicts: from.conflicts,
     sowings: reported,
     weeks: reportWeeks(problem, eaten),
     shortages: shortages.map(({ fromWeek, toWeek, remedy, ...rest }) => ({
@@ -252,6 +250,6 @@ export async function planGarden(
     benches: reportBenches(problem, sowings),
     materials: reportMaterials(problem, sowings),
     proof: { ...proof, seconds: Math.round(ports.elapsedSeconds() * 10) / 10 },
-    issues,
+    issues: [...issues, ...from.issues],
   });
 }

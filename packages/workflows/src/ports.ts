@@ -1,4 +1,5 @@
 import type { SolverPort } from '@twelvemonth/planning';
+import type { LastPlanWish } from './replan/plan-again.ts';
 
 export interface PlanOptions {
   readonly fromDay: number;
@@ -10,6 +11,8 @@ export interface PlanOptions {
   readonly effort: number;
   /** Safety net by the clock, seconds; null: none. */
   readonly timeLimitSeconds: number | null;
+  /** The plan so far, when it is made again. */
+  readonly last?: LastPlanWish | null;
 }
 
 export interface PlanProgress {

@@ -27,6 +27,8 @@ export const workflowIssueCodes = {
   'stands-for-years': { severity: 'error', detail: ['kind'] },
   'sow-day-not-plausible': { severity: 'error', detail: ['sow'] },
   'stock-out-of-season': { severity: 'warning', detail: ['kind', 'sow'] },
+  'rest-begins-late': { severity: 'warning', detail: ['place', 'wanted', 'from'] },
+  'begun-without-room': { severity: 'warning', detail: ['kind', 'place', 'sow'] },
   'no-climate': { severity: 'error', detail: [] },
 } as const satisfies Readonly<
   Record<string, { readonly severity: Issue['severity']; readonly detail: readonly string[] }>

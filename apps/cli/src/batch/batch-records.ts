@@ -1,7 +1,7 @@
 import type { PlanWishes } from '../run/make-plan.ts';
 
 /** What was asked of every garden of a batch, as it is kept beside each result. */
-export type BatchOptions = Required<Omit<PlanWishes, 'seed'>> & {
+export type BatchOptions = Required<Omit<PlanWishes, 'seed' | 'last'>> & {
   readonly seed: number;
   /** First day of all plans; null: each file's own, else the day of the run. */
   readonly fromDay: number | null;

@@ -12,11 +12,13 @@ import {
   wrapText,
   yearPictureOf,
 } from '@twelvemonth/workflows';
+import { conflictText, headingConflicts } from '../words/conflict-words.ts';
 import { planGroundTexts } from '../words/ground-words.ts';
 import {
   headingShortages,
   headingStock,
   noShortage,
+  nothingWords,
   notReproducibleText,
   planHeader,
   proofText,
@@ -49,6 +51,8 @@ export function planText(
   const work = planWorkText(report);
   const parts = [
     `${planHeader(report).map(paragraph).join('\n')}\n`,
+    ...(report.nothing === null ? [] : [`${wrapText(nothingWords[report.nothing], width).join('\n')}\n`]),
+    ...(report.conflicts.length === 0 ? [] : [listing(headingConflicts, report.conflicts.map(conflictText))]),
     renderYearText(yearPictureOf(report, today), sheetWords, width),
     ...sheets,
     listing(

@@ -60,7 +60,7 @@ async function readDaily(
 export async function readGarden(file: string, from: Day | null): Promise<GardenRead> {
   const today = todayByTheClock();
   const { parseGarden } = await import('@twelvemonth/garden');
-  const { garden, issues } = parseGarden(readTextFile(file, 'garden file'), { today: from ?? today });
+  const { garden, issues } = parseGarden(readTextFile(file, 'garden file'), { today: from ?? today, from });
   const findings: LocatedIssue[] = issues.map((issue) => ({ file, issue }));
   const fromDay = from ?? garden?.planFrom ?? today;
   if (garden === null) return { garden, daily: null, fromDay, findings };

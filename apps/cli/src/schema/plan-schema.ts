@@ -13,6 +13,7 @@ const sowing = z.object({
   cautions: z.array(z.string()).default([]),
   startsAs: z.string(),
   state: z.enum(['done', 'firm', 'draft']),
+  begun: z.object({ plants: z.number() }).optional(),
   sow: isoDay,
   count: threeNumbers,
   groundM2: z.number(),
@@ -191,6 +192,24 @@ const materials = z.object({
   pots: z.number(),
 });
 
+const demand = z.object({
+  demand: z.enum(['at-least', 'at-most', 'yearly', 'firm', 'forbid', 'rest', 'no-planting', 'hours']),
+  id: z.string().nullable(),
+  kind: z.string().nullable(),
+  kindName: z.string(),
+  plants: z.number().nullable(),
+  place: z.string().nullable(),
+  placeName: z.string(),
+  from: isoDay.nullable(),
+  to: isoDay.nullable(),
+});
+
+const conflict = z.object({
+  set: z.array(demand),
+  drop: demand,
+  possiblePlants: z.number().nullable(),
+});
+
 export const planSchema = z.object({
   schemaVersion: z.literal(1),
   garden: z.object({
@@ -204,9 +223,13 @@ export const planSchema = z.object({
   members: z.int(),
   seed: z.int(),
   tables: z.string(),
+  weatherFrom: isoDay.optional(),
   standstill: z.array(z.object({ from: isoDay, to: isoDay })),
   frost: z.object({ lastSpring: dayBand, firstAutumn: dayBand }),
   roleNames: z.record(z.string(), z.string()),
+  nothing: z.enum(['no-ground', 'no-appetite', 'all-forbidden', 'nothing-worth-it']).nullable().default(null),
+  conflicts: z.array(conflict).default([]),
+  cleared: z.array(z.string()).optional(),
   sowings: z.array(sowing),
   weeks: z.array(z.object({ weekOf: isoDay, roles: z.record(z.string(), roleWeek) })),
   shortages: z.array(shortage),

@@ -3,6 +3,7 @@ import { batchSummarySchema } from './batch-schema.ts';
 import { comparisonSchema } from './comparison-schema.ts';
 import { forecastSchema } from './forecast-schema.ts';
 import { planSchema } from './plan-schema.ts';
+import { replanSchema } from './replan-schema.ts';
 import { whatIfSchema } from './what-if-schema.ts';
 
 const textOf = (schema: z.ZodType, title: string): string =>
@@ -17,6 +18,7 @@ export const schemaTexts = (): Readonly<Record<string, string>> => ({
     'What twelvemonth batch writes as summary.json, schemaVersion 1',
   ),
   'forecast.schema.json': textOf(forecastSchema, 'What twelvemonth forecast --json writes, schemaVersion 1'),
+  'replan.schema.json': textOf(replanSchema, 'What twelvemonth replan --json writes, schemaVersion 1'),
   'comparison.schema.json': textOf(
     comparisonSchema,
     'What twelvemonth compare --json writes, schemaVersion 1',

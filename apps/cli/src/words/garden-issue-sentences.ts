@@ -200,9 +200,9 @@ export const gardenIssueSentences: Readonly<Record<GardenIssueCode, SentenceOf>>
   'wish-unclear': (d) =>
     say(
       d.found === ''
-        ? `The wish about ${d.kind} wishes nothing.`
-        : `The wish about ${d.kind} cannot be told (${d.found}).`,
-      'Write "never": true, or "atLeast" or "atMost" with a number, or "sow" with what is settled.',
+        ? `The wish${d.kind === '' ? '' : ` about ${d.kind}`} wishes nothing.`
+        : `The wish${d.kind === '' ? '' : ` about ${d.kind}`} cannot be told (${d.found}).`,
+      'Write "kind" with "never": true, "atLeast" or "atMost" and a number, or "sow" with what is settled; or, without a kind, "rest": true with a place, or "noPlanting": true with "from".',
     ),
   'wishes-disagree': (d) =>
     say(

@@ -20,6 +20,13 @@ export const commandHelp = {
       `  $ twelvemonth plan examples/marram-end.jsonc --from 2026-08-20 --out winter\n  writes winter/plan.json, the month sheets, dark-months.html, fridge.html, seeds.csv, jobs.ics and year.svg.\n\nCtrl-C once: stop and show the best plan so far. Twice: give up.`,
     ),
   },
+  replan: {
+    about:
+      'plan again from a day: keep what was begun and promised, move little, and show the difference first',
+    example: example(
+      `  $ twelvemonth replan examples/marram-end.jsonc --from 2026-10-01 --plan winter --out autumn\n\nSowings of the last plan whose day has passed are taken as begun as planned, unless the garden file has the crop under standing or --not-begun names them. Weeks, weather runs and seed are those of the last plan.`,
+    ),
+  },
   compare: {
     about:
       'two plans side by side: what was added, moved and dropped, and what that gains and loses at table',
@@ -82,6 +89,10 @@ export const commandHelp = {
 
 export const optionHelp = {
   from: 'first day of the plan, as 2026-08-20 (default: planFrom of the file, else today)',
+  replanFrom: 'first day of the new plan, as 2026-10-01 (default: today)',
+  lastPlan: 'the plan so far, or the folder that holds it (default: plan.json beside the file)',
+  notBegun: 'sowings of the last plan that were not begun, by number or id: 12,15',
+  replanJson: 'print JSON and nothing else: difference and plan',
   weeks: 'weeks to show',
   members: 'weather runs to plan with',
   seed: 'number that draws the weather: the same seed gives the same plan',

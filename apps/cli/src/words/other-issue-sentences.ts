@@ -187,6 +187,18 @@ const catalogueSentences: Readonly<Record<WorkflowIssueCode, SentenceOf>> = {
       `${capital(String(d.kind))} can hardly be bought around ${d.sow}; the forecast takes it that you have some.`,
       'Plant in its season, or keep some back from your own.',
     ),
+  'rest-begins-late': (d) =>
+    say(
+      d.from === ''
+        ? `"${d.place}" cannot rest from ${d.wanted}: what stands there stays longer than that.`
+        : `"${d.place}" cannot rest from ${d.wanted}, but from ${d.from}: what stands there stays until then.`,
+      'Let what stands be cleared earlier (mayClearFrom), or let another bed rest.',
+    ),
+  'begun-without-room': (d) =>
+    say(
+      `${capital(String(d.kind))}, to be sown on ${d.sow}${d.place === '' ? '' : ` for "${d.place}"`}, has no ground now: the file has something else there.`,
+      'Correct what stands in the file, or say that it was not begun (--not-begun).',
+    ),
   'no-climate': () =>
     say(
       'There is no weather to forecast with.',

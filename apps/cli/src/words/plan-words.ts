@@ -108,8 +108,6 @@ export function progressText(progress: PlanProgress, seconds: number): string {
 
 export const cannotText = (reason: string, detail: Readonly<Record<string, string | number>>): string => {
   const known: Readonly<Record<string, string>> = {
-    'no-ground': 'There is no ground to plan for: add beds, tubs or benches under places.',
-    'no-appetite': 'Nobody wants anything from the garden: look at household.appetite.',
     'no-candidates':
       'Nothing on offer can grow here within the weeks asked for: lengthen --weeks or look at the wishes.',
     stopped: 'Stopped before there was any plan to show.',
@@ -120,6 +118,16 @@ export const cannotText = (reason: string, detail: Readonly<Record<string, strin
     known[reason] ??
     `No plan could be made: ${plainCode(reason)}${values.length > 0 ? ` (${values.join(', ')})` : ''}.`
   );
+};
+
+export const nothingWords: Readonly<Record<NonNullable<PlanReport['nothing']>, string>> = {
+  'no-ground': 'This plan begins nothing: there is no ground. Add beds, tubs or benches under places.',
+  'no-appetite':
+    'This plan begins nothing: nobody wants anything from the garden. Look at household.appetite and boughtOnPurpose.',
+  'all-forbidden':
+    'This plan begins nothing: every kind is forbidden or disliked. Take some out of wishes and household.dislikes.',
+  'nothing-worth-it':
+    'This plan begins nothing: of what may be sown here, nothing brings more than it takes within these weeks. Lengthen --weeks, or look at places, wishes and appetite.',
 };
 
 export const headingShortages = 'Where it falls short';

@@ -36,6 +36,18 @@ const wanted: Readonly<Record<string, readonly string[]>> = {
   'over-full-bed': ['line 11: standing[1].groundM2 bed-over-full'],
   'place-number': ['line 9: standing[0].number place-number-unknown'],
   'planted-before-sown': ['line 9: standing[0].planted planted-before-sown'],
+  'rest-and-week-unclear': [
+    'line 10: wishes[0].place value-missing',
+    'line 11: wishes[1].from value-missing',
+    'line 12: wishes[2] wish-unclear',
+    'line 13: wishes[3].kind value-missing',
+  ],
+  'rest-not-possible': [
+    'line 10: wishes[0] dates-reversed',
+    'line 13: wishes[3].from date-not-understood',
+    'line 11: wishes[1].number place-number-unknown',
+    'line 12: wishes[2].place place-unknown',
+  ],
   'sown-in-future': ['line 10: standing[0].sown date-in-future'],
   'tmax-below-tmin': ['line 6: site.climate.normals[3] normals-tmax-below-tmin'],
   'two-climates': ['line 6: site.climate climate-unclear'],

@@ -81,11 +81,13 @@ export function checkGarden(
     return place;
   };
   checkStanding(standing, placesById, knownPlace, report);
-  written.wishes.forEach(({ place: id }, index) => {
+  written.wishes.forEach(({ place: id, number }, index) => {
     if (id === undefined) return;
     const path = ['wishes', index, 'place'];
     const place = knownPlace(id, path);
     if (place !== null && place.takenBy !== null)
       report('place-taken', path, { place: id, takenBy: place.takenBy });
+    if (place !== null && number !== undefined && number > place.count)
+      report('place-number-unknown', ['wishes', index, 'number'], { found: number, most: place.count });
   });
 }

@@ -47,6 +47,7 @@ const wishes: readonly Wish[] = [
   { wish: 'forbid', kind: 'kale' },
   { wish: 'at-least', kind: 'leek', plantsCount: 60 },
   { wish: 'at-most', kind: 'chard', plantsCount: 9 },
+  { wish: 'no-planting', fromDay: dayFromIso('2027-08-09')!, toDay: dayFromIso('2027-08-15')! },
   {
     wish: 'firm',
     id: 'garlic-x',
@@ -81,7 +82,7 @@ describe.each(['marram-end', 'sill-and-balcony', 'southern-plot'])('wishes in %s
     '%s is added and taken out again',
     (_, wish) => {
       const place = before.places[0]!.id;
-      const own: Wish = wish.wish === 'firm' ? { ...wish, place } : wish;
+      const own: Wish = 'place' in wish ? { ...wish, place } : wish;
       const added = textFrom(addWish(text, own));
       expect(parseGarden(added, context).garden!.wishes).toEqual([...before.wishes, own]);
       const removed = textFrom(removeWish(added, own));

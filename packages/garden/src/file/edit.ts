@@ -59,25 +59,34 @@ export function writtenStandingOf(sowing: StandingSowing): WrittenStanding {
 }
 
 export function writtenWishOf(wish: Wish): WrittenWish {
-  const { kind } = wish;
   switch (wish.wish) {
     case 'forbid':
-      return { kind, never: true };
+      return { kind: wish.kind, never: true };
     case 'at-least':
-      return { kind, atLeast: wish.plantsCount };
+      return { kind: wish.kind, atLeast: wish.plantsCount };
     case 'at-most':
-      return { kind, atMost: wish.plantsCount };
+      return { kind: wish.kind, atMost: wish.plantsCount };
     case 'firm': {
       const route = wish.route === null ? {} : { route: wish.route };
       return {
         id: wish.id,
-        kind,
+        kind: wish.kind,
         sow: isoFromDay(wish.sowDay),
         place: wish.place,
         plants: wish.plantsCount,
         ...route,
       };
     }
+    case 'rest':
+      return {
+        rest: true,
+        place: wish.place,
+        ...(wish.placeNumber === null ? {} : { number: wish.placeNumber }),
+        from: isoFromDay(wish.fromDay),
+        ...(wish.toDay === null ? {} : { to: isoFromDay(wish.toDay) }),
+      };
+    case 'no-planting':
+      return { noPlanting: true, from: isoFromDay(wish.fromDay), to: isoFromDay(wish.toDay) };
   }
 }
 

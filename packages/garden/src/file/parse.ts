@@ -5,19 +5,12 @@ import { checkGarden } from './check-garden.ts';
 import { type Report, shown } from './issue-codes.ts';
 import { issueList } from './issue-list.ts';
 import { valueWithKnownKeys } from './known-keys.ts';
-import {
-  readCovers,
-  readOwnKinds,
-  readPlaces,
-  readSeeds,
-  readStanding,
-  readStock,
-  readWishes,
-} from './read-growing.ts';
+import { readCovers, readOwnKinds, readPlaces, readSeeds, readStanding, readStock } from './read-growing.ts';
 import { hoursByMonth } from './read-hands.ts';
 import { readHousehold } from './read-household.ts';
 import { readSite } from './read-site.ts';
 import { type ReadText, readText } from './read-text.ts';
+import { readWishes } from './read-wishes.ts';
 import type { Reading } from './reading.ts';
 import { type WrittenGarden, writtenGarden } from './schema.ts';
 import { reportSchemaIssue } from './schema-issues.ts';
@@ -28,13 +21,20 @@ export interface ParsedGarden {
   readonly issues: readonly Issue[];
 }
 
-/** A garden file's text to records. Never throws; `today` stands in where the file has no planFrom. */
-export function parseGarden(text: string, context: { readonly today: Day }): ParsedGarden {
+export interface ParseContext {
+  /** Stands in where the file has no planFrom. */
+  readonly today: Day;
+  /** The day that is planned from when it is not the file's: what stands may have been begun until then. */
+  readonly from?: Day | null;
+}
+
+/** A garden file's text to records. Never throws. */
+export function parseGarden(text: string, context: ParseContext): ParsedGarden {
   const read = readText(text);
   if ('refused' in read) return { garden: null, issues: [read.refused] };
   const found = issueList(read.where);
   const written = readWritten(read, found.report);
-  const garden = written === null ? null : gardenOf(written, context.today, found.report);
+  const garden = written === null ? null : gardenOf(written, context, found.report);
   return { garden: found.failed() ? null : garden, issues: found.issues() };
 }
 
@@ -69,13 +69,15 @@ function readWritten(read: ReadText, report: Report): WrittenGarden | null {
   return null;
 }
 
-function gardenOf(written: WrittenGarden, today: Day, report: Report): Garden | null {
+function gardenOf(written: WrittenGarden, { today, from }: ParseContext, report: Report): Garden | null {
   const planFrom = written.planFrom === null ? null : dayFromIso(written.planFrom);
   if (written.planFrom !== null && planFrom === null) {
     const shape = /^\d{4}-\d{2}-\d{2}$/.test(written.planFrom) ? 'date-impossible' : 'date-not-exact';
     report(shape, ['planFrom'], { found: shown(written.planFrom) });
   }
-  const reading: Reading = { report, reference: planFrom ?? today, southern: written.site.latitude < 0 };
+  const reference = planFrom ?? today;
+  const latest = Math.max(reference, from ?? reference);
+  const reading: Reading = { report, reference, latest, southern: written.site.latitude < 0 };
   const household = readHousehold(written.household, reading);
   const site = readSite(written.site, report);
   const places = readPlaces(written, reading);

@@ -6,9 +6,8 @@ import type {
   SeedEntry,
   StandingSowing,
   StockEntry,
-  Wish,
 } from '../records/garden.ts';
-import { type FilePath, shown } from './issue-codes.ts';
+import type { FilePath } from './issue-codes.ts';
 import { idMaker, nextTime, pastTime, plantsOf, type Reading, weightOf } from './reading.ts';
 import type { WrittenGarden } from './schema.ts';
 
@@ -89,44 +88,5 @@ export function readOwnKinds(written: WrittenGarden, reading: Reading): readonly
       });
     const packetDays = daysToHarvest ?? (weeksToHarvest === null ? null : weeksToHarvest * 7);
     return { ...own, packetDays };
-  });
-}
-
-type WrittenWish = WrittenGarden['wishes'][number];
-
-function firmWish(wish: WrittenWish, id: string, path: FilePath, reading: Reading): Wish[] {
-  for (const key of ['place', 'plants'] as const) {
-    if (wish[key] === undefined) reading.report('value-missing', [...path, key], { key });
-  }
-  const sow = nextTime(reading, wish.sow ?? '', [...path, 'sow']);
-  if (sow === null || wish.place === undefined || wish.plants === undefined) return [];
-  if (sow.fromDay !== sow.toDay) {
-    reading.report('date-not-exact', [...path, 'sow'], { found: shown(wish.sow) });
-    return [];
-  }
-  const { kind, place, plants, route = null } = wish;
-  return [{ wish: 'firm', id, kind, place, sowDay: sow.fromDay, plantsCount: plants, route }];
-}
-
-export function readWishes(written: WrittenGarden, reading: Reading): readonly Wish[] {
-  const idFor = idMaker(written.wishes.map((each) => each.id));
-  return written.wishes.flatMap((wish, index): Wish[] => {
-    const path = ['wishes', index];
-    const said = (['never', 'atLeast', 'atMost', 'sow'] as const).filter((key) => wish[key] !== undefined);
-    const { kind, atLeast, atMost } = wish;
-    const limits = said.length > 0 && said.every((key) => key === 'atLeast' || key === 'atMost');
-    if (!limits && said.length !== 1) {
-      reading.report('wish-unclear', path, { kind, found: said.join(', ') });
-      return [];
-    }
-    if (wish.never) return [{ wish: 'forbid', kind }];
-    if (wish.sow !== undefined) return firmWish(wish, wish.id ?? idFor(`firm-${kind}`), path, reading);
-    const wishes: Wish[] = [];
-    if (atLeast !== undefined) wishes.push({ wish: 'at-least', kind, plantsCount: atLeast });
-    if (atMost !== undefined) wishes.push({ wish: 'at-most', kind, plantsCount: atMost });
-    if (atLeast !== undefined && atMost !== undefined && atLeast > atMost) {
-      reading.report('wishes-disagree', path, { kind, least: atLeast, most: atMost });
-    }
-    return wishes;
   });
 }

@@ -8,6 +8,8 @@ import { readVagueDay } from './vague-day.ts';
 export interface Reading {
   readonly report: Report;
   readonly reference: Day;
+  /** What stands was begun by this day. */
+  readonly latest: Day;
   readonly southern: boolean;
 }
 
@@ -25,8 +27,8 @@ export function pastTime(
     reading.report(read.reason, path, { found: shown(text) });
     return null;
   }
-  if (read.value.fromDay > reading.reference) {
-    reading.report('date-in-future', path, { found: shown(text), reference: isoFromDay(reading.reference) });
+  if (read.value.fromDay > reading.latest) {
+    reading.report('date-in-future', path, { found: shown(text), reference: isoFromDay(reading.latest) });
   }
   return read.value;
 }

@@ -47,7 +47,7 @@ export const writtenSeed = z.strictObject({
 });
 
 export const writtenWish = z.strictObject({
-  kind: slug,
+  kind: slug.optional().describe('The kind it is about; left out for rest and noPlanting.'),
   never: z.literal(true).optional(),
   atLeast: count(100000).optional().describe('Plants, in the coming year.'),
   atMost: count(100000).optional(),
@@ -56,6 +56,17 @@ export const writtenWish = z.strictObject({
   place: slug.optional(),
   plants: count(100000).optional(),
   route: slug.nullable().optional(),
+  rest: z
+    .literal(true)
+    .optional()
+    .describe('This place rests: nothing grows there from a day, or until one.'),
+  number: z.number().int().min(1, 'count-negative').max(500).optional().describe('Which of the like places.'),
+  noPlanting: z
+    .literal(true)
+    .optional()
+    .describe('Nothing is sown or planted: from and to; from alone means the week that holds it.'),
+  from: vagueDay.optional(),
+  to: vagueDay.optional(),
 });
 export type WrittenWish = z.input<typeof writtenWish>;
 

@@ -211,7 +211,18 @@ export type Wish =
       readonly sowDay: Day;
       readonly plantsCount: number;
       readonly route: string | null;
-    };
+    }
+  | {
+      readonly wish: 'rest';
+      readonly place: string;
+      /** Which of the like places; null: all of them. */
+      readonly placeNumber: number | null;
+      readonly fromDay: Day;
+      /** Inclusive; null: for good. */
+      readonly toDay: Day | null;
+    }
+  /** Nothing is sown or planted out; harvest goes on. Both ends inclusive. */
+  | { readonly wish: 'no-planting'; readonly fromDay: Day; readonly toDay: Day };
 
 export interface Garden {
   readonly schemaVersion: 1;

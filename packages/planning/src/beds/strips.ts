@@ -6,6 +6,7 @@
  */
 import type { Bed, GroundClass } from '../problem.ts';
 import { chooseStrips, type OfferedStrip, otherBedPrice, otherPiecePrice } from './choose-strips.ts';
+import { isClosed } from './closed-beds.ts';
 import {
   type Booking,
   type BrokenRest,
@@ -74,7 +75,7 @@ function place(
   recorded: ReadonlySet<string>,
 ): Strip[] {
   const offered = strips.map((strip): OfferedStrip => {
-    let free = true;
+    let free = !isClosed(ground, strip.bed, occupant);
     for (const other of strip.held)
       if (other.fromWeek < occupant.toWeek && occupant.fromWeek < other.toWeek) free = false;
     const others = free ? [...strip.past, ...strip.held] : [];

@@ -10,6 +10,7 @@ import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { costOf } from '../solve/greedy.ts';
 import { candidateOf, probeOf } from './make-candidates.ts';
 import { careOf } from './place-care.ts';
+import { plantedWhenAllowed } from './planting-days.ts';
 import { canGrowIn, plantsPerStrip, routeChoice } from './routes.ts';
 
 /** Part of its price that a sowing is let off for staying as it was. Judged: 0.5 to 1 makes little difference. */
@@ -39,6 +40,7 @@ function staying(
     keepsSeed: problem.savesSeedOf.has(kind.id),
     care: careOf(ground),
   };
+  if (!plantedWhenAllowed(problem, plan)) return null;
   const probe = probeOf(problem, scenarios, plan);
   if (probe === null) return null;
   const groundDay = mondayOf(last.groundFromWeek - last.heldWeeks);

@@ -22,6 +22,7 @@ import { benchUses } from './bench-uses.ts';
 import { clearOptions } from './clear-options.ts';
 import { withoutDominated } from './dominance.ts';
 import { careOf } from './place-care.ts';
+import { plantedWhenAllowed } from './planting-days.ts';
 import { canGrowIn, plantsPerStrip, type RouteChoice, routeChoice } from './routes.ts';
 
 /** A week's sowing is kept when it gives at least this share of the best week's servings per strip. */
@@ -258,7 +259,8 @@ export function makeCandidates(
             );
         }
       }
-      candidates.push(...withoutDominated(own, scenarios));
+      const allowed = own.filter(({ plan }) => plantedWhenAllowed(problem, plan));
+      candidates.push(...withoutDominated(allowed, scenarios));
     });
   });
   onProgress(1);

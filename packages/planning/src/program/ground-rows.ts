@@ -1,3 +1,4 @@
+import { closedSpans } from '../beds/closed-beds.ts';
 import type { Candidate, PlanningProblem } from '../problem.ts';
 import { benchGrain } from './bench-grain.ts';
 import type { ProgramBuilder } from './program-builder.ts';
@@ -64,6 +65,10 @@ export function groundRows(
           ]
         : [],
     );
+    const closed = closedSpans(ground);
+    const rests = closed.length === 0 ? -1 : builder.column(0, 1, 1, false);
+    for (const { fromWeek, toWeek, strips } of closed)
+      spans.push({ column: rests, from: fromWeek, to: toWeek, amount: strips });
     occupancyRows(builder, problem, ground.stripCount, spans);
   });
 }

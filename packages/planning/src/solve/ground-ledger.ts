@@ -1,4 +1,5 @@
 import { invariant } from '@twelvemonth/basis';
+import { openStripsByWeek } from '../beds/closed-beds.ts';
 import type { Candidate, PlanningProblem } from '../problem.ts';
 import { stripsAfterCuts } from '../program/cut-rows.ts';
 
@@ -14,11 +15,11 @@ export interface GroundLedger {
 
 export function groundLedger(problem: PlanningProblem): GroundLedger {
   const { weekCount, fromWeek } = problem;
-  const free = problem.ground.map((g) => new Float64Array(weekCount).fill(g.stripCount));
+  const free = problem.ground.map((g) => openStripsByWeek(g, fromWeek, weekCount));
   for (const [g, strips] of free.entries())
     if (problem.groundCuts?.some((cut) => cut.ground === g))
-      strips.forEach((_, w) => {
-        strips[w] = stripsAfterCuts(problem, g, fromWeek + w);
+      strips.forEach((open, w) => {
+        strips[w] = open - problem.ground[g]!.stripCount + stripsAfterCuts(problem, g, fromWeek + w);
       });
   const freeBench = problem.benches.map((b) => new Float64Array(weekCount).fill(b.capacityM2));
   const freeMinutes = problem.capMinutesByWeek?.slice() ?? null;

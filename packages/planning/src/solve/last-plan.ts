@@ -15,8 +15,8 @@ import {
   takeLeast,
 } from './greedy.ts';
 
-/** What a change of one sowing must bring, weighted servings over the horizon. Judged: 0.5 to 2. */
-export const movePrice = 1;
+/** What a change of one sowing must bring, weighted servings over the horizon. Judged: 1 to 4. */
+export const movePrice = 2;
 
 /** The latest end that is no later than the one people were told of. */
 function clearedAsTold(problem: PlanningProblem, options: readonly Candidate[]): Candidate {
@@ -57,8 +57,27 @@ function keptPlan(
       take(state, candidate, batches);
   }
   takeLeast(problem, scenarios, candidates, state);
+  return filledUp(problem, scenarios, candidates, state, stopRequested);
+}
+
+/** What the greedy would add, sowing by sowing, where it brings more than a change costs. */
+function filledUp(
+  problem: PlanningProblem,
+  scenarios: readonly Scenario[],
+  candidates: readonly Candidate[],
+  state: GreedyState,
+  stopRequested: () => boolean,
+): Choice[] {
+  const kept = choicesOf(state);
   fillGreedily(problem, scenarios, candidates, state, stopRequested);
-  return choicesOf(state);
+  const before = new Map(kept.map(({ candidate, batches }) => [candidate, batches]));
+  const filled = emptyState(problem, scenarios);
+  for (const { candidate, batches } of kept) take(filled, candidate, batches);
+  for (const { candidate, batches } of choicesOf(state)) {
+    const more = batches - (before.get(candidate) ?? 0);
+    if (more > 0 && gainOf(filled, scenarios, candidate, more) > movePrice) take(filled, candidate, more);
+  }
+  return choicesOf(filled);
 }
 
 /** The last plan kept and filled up; without one, or where it can no longer be kept at all, the greedy's. */

@@ -10,6 +10,7 @@ import type { GroundClass, PlanningProblem } from '../problem.ts';
 import { kitMissing, kitOver, restsUntold } from './check-beds.ts';
 import { checkHands } from './check-hands.ts';
 import type { CheckedSowing } from './checked-sowing.ts';
+import { closuresKept } from './closed-check.ts';
 
 export type { CheckedSowing } from './checked-sowing.ts';
 
@@ -165,6 +166,7 @@ export function independentCheck(problem: PlanningProblem, sowings: readonly Che
     ...standingKept(problem, sowings),
     ...wishesKept(problem, fresh),
     ...checkHands(problem, sowings, fresh),
+    ...closuresKept(problem, sowings, fresh),
     ...servingsAgain(problem, sowings),
   ];
 }

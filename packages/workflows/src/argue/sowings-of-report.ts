@@ -14,6 +14,7 @@ import {
 } from '@twelvemonth/planning';
 import { kindOf } from '../kinds/garden-kinds.ts';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
+import { classOf } from '../problem/standing.ts';
 import type { PlanReport, ReportSowing } from '../report/plan-report.ts';
 import { dayOf } from '../sheets/sheet-days.ts';
 
@@ -44,11 +45,12 @@ function benchesOf(problem: PlanningProblem, sowing: ReportSowing, plan: SowingP
   });
 }
 
-/** Null where kind, place or route are no longer in the garden file. */
-function draftOf(garden: Garden, problem: PlanningProblem, sowing: ReportSowing): Planned | null {
+/** A sowing as the report has it; null where kind, place or route are no longer in the garden file. */
+export function plannedOf(garden: Garden, problem: PlanningProblem, sowing: ReportSowing): Planned | null {
   const kind = kindOf(garden, sowing.kind);
   const place = sowing.beds[0]?.place ?? sowing.route.at(-1)?.place;
-  const ground = problem.ground.findIndex((g) => g.beds.some((bed) => bed.place === place));
+  const number = sowing.beds[0]?.number ?? 0;
+  const ground = classOf(problem.ground, { id: place ?? '' }, number === 0 ? null : number);
   const choice = routeChoice(problem, sowing.routeId as RouteId);
   if (kind === undefined || ground < 0 || choice === null) return null;
   const own = problem.ground[ground]!;
@@ -160,7 +162,8 @@ export function sowingsOfReport(
   const lost: string[] = [];
   const drafts = (report?.sowings ?? []).flatMap((sowing) => {
     if (standingIds.has(sowing.id)) return [];
-    const draft = sowing.state === 'done' ? null : draftOf(garden, problem, sowing);
+    const fromFile = sowing.state === 'done' && sowing.begun === undefined;
+    const draft = fromFile ? null : plannedOf(garden, problem, sowing);
     if (draft === null) lost.push(sowing.id);
     return draft ?? [];
   });

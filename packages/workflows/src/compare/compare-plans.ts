@@ -21,6 +21,9 @@ const planOf = (report: PlanReport): ComparedPlan => ({
   weeksShown: report.weeksShown,
 });
 
+/** As begun: what was eaten since does not make it another sowing. */
+const plantsOf = (sowing: ReportSowing): number => Math.round(sowing.begun?.plants ?? sowing.count.plant);
+
 function sowingOf(sowing: ReportSowing): ComparedSowing {
   const home = sowing.beds[0] ?? sowing.route.at(-1);
   return {
@@ -32,7 +35,7 @@ function sowingOf(sowing: ReportSowing): ComparedSowing {
     sow: sowing.sow,
     place: home?.place ?? '',
     placeName: home?.placeName ?? '',
-    plants: sowing.count.plant,
+    plants: plantsOf(sowing),
     groundM2: sowing.groundM2,
   };
 }
@@ -44,7 +47,7 @@ function changeOf({ before, after, by }: MatchedSowings): ChangedSowing {
     after: sowingOf(after),
     movedDays: sowDayOf(after) - sowDayOf(before),
     clearMovedDays: dayFromIso(after.clear)! - dayFromIso(before.clear)!,
-    plantsChange: after.count.plant - before.count.plant,
+    plantsChange: plantsOf(after) - plantsOf(before),
     groundM2Change: Math.round((after.groundM2 - before.groundM2) * 100) / 100,
   };
 }

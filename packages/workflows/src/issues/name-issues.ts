@@ -35,7 +35,9 @@ function kindIssues(garden: Garden): Issue[] {
     ),
     ...garden.seeds.flatMap(({ kind }, i) => passedOver(kind, `seeds[${i}].kind`)),
     ...garden.wishes.flatMap((wish) =>
-      wish.wish === 'forbid' && crops.has(wish.kind) ? [] : unknown(wish.kind, `wishes about ${wish.kind}`),
+      !('kind' in wish) || (wish.wish === 'forbid' && crops.has(wish.kind))
+        ? []
+        : unknown(wish.kind, `wishes about ${wish.kind}`),
     ),
   ];
 }

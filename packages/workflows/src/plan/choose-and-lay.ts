@@ -4,6 +4,7 @@
  * ground. So no plan is shown that cannot be laid out.
  */
 import type { ChosenPlan, GroundCut, PlanningProblem } from '@twelvemonth/planning';
+import type { ReportSowing } from '../report/plan-report.ts';
 import { type ChosenSowing, chosenSowings } from './chosen-sowings.ts';
 import type { Unplaced } from './lay-in-beds.ts';
 
@@ -26,12 +27,13 @@ export async function chooseAndLay(
   problem: PlanningProblem,
   choose: (problem: PlanningProblem) => Promise<ChosenPlan>,
   onBeds: (chosen: ChosenPlan) => void,
+  before: readonly ReportSowing[] = [],
 ): Promise<LaidPlan> {
   let cuts: readonly GroundCut[] = problem.groundCuts ?? [];
   for (let round = 0; ; round++) {
     const chosen = await choose({ ...problem, groundCuts: cuts });
     onBeds(chosen);
-    const laid = chosenSowings(problem, chosen.choices, chosen.scenarios);
+    const laid = chosenSowings(problem, chosen.choices, chosen.scenarios, before);
     if (laid.unplaced.length === 0 || round === mostRounds) return { chosen, ...laid };
     cuts = [...cuts, ...laid.unplaced.map(cutOf)];
   }

@@ -16,6 +16,8 @@ import {
   type Scenario,
   type StandingCrop,
 } from '@twelvemonth/planning';
+import { keptIds, keptNumbers } from '../replan/keep-ids.ts';
+import type { ReportSowing } from '../report/plan-report.ts';
 import { type Draft, layInBeds, type Unplaced } from './lay-in-beds.ts';
 import { lendToSowings } from './lend-to-sowings.ts';
 
@@ -44,13 +46,36 @@ export interface ChosenSowing {
 const idLetters = 'abcdefghjkmnpqrstuvwxyz23456789';
 
 /** Slug plus six characters drawn from the sowing's own key: the same plan gives the same ids. */
-function idOf(candidate: Candidate, seed: number): string {
-  const stream = streamFor(seed, `id/${candidate.plan.id}`, 0);
+function idOf(candidate: Candidate, seed: number, again: number): string {
+  const stream = streamFor(seed, `id/${candidate.plan.id}`, again);
   const tail = Array.from(
     { length: 6 },
     () => idLetters[Math.floor(stream.uniform() * idLetters.length)],
   ).join('');
   return `${slugOf(candidate.plan.kind.id)}-${tail}`;
+}
+
+/** The id that people know it by, else a new one that nothing else has or had. */
+function idMaker(
+  problem: PlanningProblem,
+  choices: readonly Choice[],
+  before: readonly ReportSowing[],
+): (choice: Choice) => string {
+  const kept = keptIds(problem.lastPlan, choices);
+  const used = new Set([
+    ...kept.values(),
+    ...problem.standing.map((crop) => crop.plan.id),
+    ...before.map((sowing) => sowing.id),
+  ]);
+  return (choice) => {
+    const known = kept.get(choice);
+    if (known !== undefined) return known;
+    let again = 0;
+    let id = idOf(choice.candidate, problem.seed, again);
+    while (used.has(id)) id = idOf(choice.candidate, problem.seed, ++again);
+    used.add(id);
+    return id;
+  };
 }
 
 function scaled(candidate: Candidate, batches: number, id: string): SowingPlan {
@@ -79,21 +104,31 @@ export function chosenSowings(
   problem: PlanningProblem,
   choices: readonly Choice[],
   scenarios: readonly Scenario[],
+  before: readonly ReportSowing[] = [],
 ): {
   readonly sowings: ChosenSowing[];
   readonly unplaced: readonly Unplaced[];
 } {
   const standingById = new Map(problem.standing.map((crop) => [crop.plan.id, crop]));
-  const draftOf = (candidate: Candidate, batches: number): Draft => {
+  const idFor = idMaker(problem, choices, before);
+  const draftOf = (choice: Choice): Draft => {
+    const { candidate, batches } = choice;
     const standing = candidate.group === null ? null : (standingById.get(candidate.group) ?? null);
-    const id = standing === null ? idOf(candidate, problem.seed) : standing.plan.id;
-    return { candidate, batches, standing, id, plan: scaled(candidate, batches, id) };
+    const told = problem.lastPlan?.sowings.find(({ id }) => id === candidate.stays?.id) ?? null;
+    const id = standing?.plan.id ?? idFor(choice);
+    return { candidate, batches, standing, told, id, plan: scaled(candidate, batches, id) };
   };
   const chosen = choices
-    .map(({ candidate, batches }) => draftOf(candidate, batches))
+    .map(draftOf)
     .sort((a, b) => a.plan.startDay - b.plan.startDay || (a.id < b.id ? -1 : 1));
-  const { drafts, placements, rests, unplaced } = layInBeds(problem, chosen, (draft, batches) =>
-    draftOf(draft.candidate, batches),
+  const { drafts, placements, rests, unplaced } = layInBeds(problem, chosen, (draft, batches) => ({
+    ...draft,
+    batches,
+    plan: scaled(draft.candidate, batches, draft.id),
+  }));
+  const numbers = keptNumbers(
+    drafts.map(({ id }) => id),
+    new Map(before.map((sowing) => [sowing.id, sowing.number])),
   );
   const askers = drafts.map(({ id, plan, candidate, batches, standing }) => ({
     id,
@@ -109,7 +144,7 @@ export function chosenSowings(
     const { plan, runs, kit, withoutKit } = lent.get(d.id)!;
     return {
       ...askers[i]!,
-      number: i + 1,
+      number: numbers.get(d.id)!,
       state: d.standing === null ? 'draft' : d.standing.state,
       plan,
       bench: d.candidate.bench.map((use) => ({ ...use, m2: use.m2 * d.batches })),

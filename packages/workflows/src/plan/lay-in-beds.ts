@@ -8,6 +8,7 @@ import {
   type Booking,
   type BrokenRest,
   type Candidate,
+  type LastSowing,
   type Placement,
   type PlanningProblem,
   placeInStrips,
@@ -20,6 +21,8 @@ export interface Draft {
   readonly candidate: Candidate;
   readonly batches: number;
   readonly standing: StandingCrop | null;
+  /** The last plan's sowing that it is, unmoved. */
+  readonly told: LastSowing | null;
   readonly plan: SowingPlan;
 }
 
@@ -42,7 +45,7 @@ export interface LaidOut {
 }
 
 function bookingOf(problem: PlanningProblem, draft: Draft): Booking {
-  const { candidate, plan, standing } = draft;
+  const { candidate, plan, standing, told } = draft;
   const { kind } = plan;
   const planted =
     standing === null
@@ -54,8 +57,8 @@ function bookingOf(problem: PlanningProblem, draft: Draft): Booking {
     fromWeek: candidate.groundFromWeek,
     toWeek: candidate.groundToWeek,
     stripsCount: candidate.stripsPerBatch * draft.batches,
-    place: standing?.place ?? null,
-    placeNumber: standing?.placeNumber ?? null,
+    place: standing?.place ?? told?.place ?? null,
+    placeNumber: standing?.placeNumber ?? told?.placeNumber ?? null,
     year: plantedYear(planted, problem.context.site.latitudeDeg),
     compostLPerM2: kind.compostLPerM2,
     spoiltByFresh: kind.freshManure === 'spoils',

@@ -248,6 +248,7 @@ export function reportSowing(
     cautions: [...plan.kind.cautions],
     startsAs: plan.kind.startsAs,
     state: sowing.state,
+    ...(sowing.standing?.plantsBegun === undefined ? {} : { begun: { plants: sowing.standing.plantsBegun } }),
     sow: isoFromDay(plan.startDay),
     count,
     groundM2: Math.round(sowing.stripsCount * ground.stripM2 * 100) / 100,

@@ -17,12 +17,14 @@ import { exposuresOf } from './exposures.ts';
 import { firmCrops } from './firm.ts';
 import { benchesOf, groundOf } from './ground.ts';
 import { absencesOf, capMinutesOf } from './hands.ts';
+import { noPlantingOf, plantedLater } from './no-planting.ts';
+import { restBeds } from './rests.ts';
 import { fitWaiting, standingCrops } from './standing.ts';
 import { withBenches } from './standing-benches.ts';
 import { stockLots, storesOf } from './stock.ts';
 
 /** Weather begins this long before the plan, so that what stands has its past. */
-const pastDays = 420;
+export const pastDays = 420;
 export const tailWeeks = 26;
 const afterDays = 30;
 
@@ -31,6 +33,8 @@ export interface ContextSize {
   readonly weeks: number;
   readonly memberCount: number;
   readonly seed: number;
+  /** First day of weather; left out: long enough before the plan for what stands. */
+  readonly weatherFromDay?: Day | null;
 }
 
 /** Null when the garden has no climate to draw from. */
@@ -42,6 +46,7 @@ export function contextOf(
 ): ForecastContext | null {
   const source = climateSourceOf(garden, daily);
   if (source === null) return null;
+  const startDay = size.weatherFromDay ?? size.fromDay - pastDays;
   return forecastContext({
     site: siteOf(garden),
     source,
@@ -49,8 +54,8 @@ export function contextOf(
     seed: size.seed,
     purpose,
     memberCount: size.memberCount,
-    startDay: size.fromDay - pastDays,
-    dayCount: pastDays + (size.weeks + tailWeeks) * 7 + afterDays,
+    startDay,
+    dayCount: size.fromDay - startDay + (size.weeks + tailWeeks) * 7 + afterDays,
     away: absencesOf(garden),
   });
 }
@@ -76,7 +81,7 @@ function limitsOf(garden: Garden, weeks: number): PlantLimit[] {
     if (wish.wish === 'at-most')
       limits.set(wish.kind, { ...at(wish.kind), mostPlants: wish.plantsCount * years });
   }
-  return [...limits.values()].map((l) => ({ ...l, leastPlants: Math.min(l.leastPlants, l.mostPlants) }));
+  return [...limits.values()];
 }
 
 export function kindsOnOffer(garden: Garden): readonly CropType[] {
@@ -101,7 +106,11 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     protection,
     fromDay: size.fromDay,
   };
-  const standing = [...standingCrops(input), ...firmCrops(input)];
+  const noPlanting = noPlantingOf(garden);
+  const waiting = [...standingCrops(input), ...firmCrops(input)].map((crop) =>
+    plantedLater(crop, noPlanting),
+  );
+  const rested = restBeds(garden, ground, waiting, { fromDay: size.fromDay, fromWeek, weekCount });
   return {
     context,
     fromDay: size.fromDay,
@@ -109,12 +118,12 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     shownWeeks: size.weeks,
     weekCount,
     kinds: kindsOnOffer(garden),
-    ground,
+    ground: rested.ground,
     benches,
     standing: withBenches(
       garden,
       benches,
-      fitWaiting(standing, ground, fromWeek, weekCount),
+      fitWaiting(rested.standing, rested.ground, fromWeek, weekCount),
       fromWeek,
       weekCount,
     ),
@@ -127,6 +136,7 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     limits: limitsOf(garden, size.weeks),
     seed: size.seed,
     lastPlan: null,
+    noPlanting,
     capMinutesByWeek: capMinutesOf(garden, fromWeek, weekCount),
     ownedKit: {
       mesh: garden.kit.meshM,

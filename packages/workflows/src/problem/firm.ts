@@ -14,7 +14,7 @@ function firmCrop(input: StandingInput, firm: Firm): StandingCrop | null {
   const kind = kindOf(garden, firm.kind);
   const home = garden.places.find((place) => place.id === firm.place);
   if (kind === undefined || home === undefined) return null;
-  const index = classOf(ground, home);
+  const index = classOf(ground, home, null);
   if (index < 0 || !couldGrowIn(kind, ground[index]!)) return null;
   const routes = kind.routes.filter((route) => firm.route === null || route === firm.route);
   const choice = [...routes, ...kind.routes]

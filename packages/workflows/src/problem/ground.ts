@@ -69,6 +69,19 @@ function poolKey(exposure: Exposure): string {
   return [cover.id, winterSun, ...(frostPocket ? ['frost'] : []), ...(watered ? [] : ['dry'])].join('/');
 }
 
+/** Before what tells a class of resting beds from the like that does not rest. */
+export const restMark = '|rest-';
+
+/** Beds that rest are a class of their own: all its strips are closed at once, so no sowing is in the way of another. */
+function restKey(garden: Garden, place: string, number: number): string {
+  const rests = garden.wishes.flatMap((wish) =>
+    wish.wish === 'rest' && wish.place === place && (wish.placeNumber ?? number) === number
+      ? [`${restMark}${wish.fromDay}-${wish.toDay ?? ''}`]
+      : [],
+  );
+  return rests.join('');
+}
+
 export interface PlaceStrips {
   readonly stripM2: number;
   readonly stripLitres: number;
@@ -103,30 +116,33 @@ export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass
     const past = pastOf(garden, place);
     const strips = stripsOf(place);
     const often = place.visitsPerWeek > seldomVisitsPerWeek;
-    const id = [poolKey(exposureOf(garden, place)), inside, strips.stripM2, strips.stripLitres, ...banned]
+    const like = [poolKey(exposureOf(garden, place)), inside, strips.stripM2, strips.stripLitres, ...banned]
       .concat(recorded.map((family) => `${family}?`))
       .concat(often ? [] : [`seldom-${Math.round(place.visitsPerWeek)}`])
       .join('|');
     const bench = place.use === 'bench' ? benches.findIndex((b) => b.place === place.id) : -1;
-    let ground = classes.get(id);
-    if (ground === undefined) {
-      ground = {
-        id,
-        exposure,
-        growsIn: inside,
-        stripM2: strips.stripM2,
-        stripLitres: strips.stripLitres,
-        beds: [],
-        stripCount: 0,
-        bannedFamilies: banned,
-        visitsPerWeek: place.visitsPerWeek,
-        bench: bench >= 0 ? bench : null,
-        recordedFamilies: recorded,
-        past: [],
-      };
-      classes.set(id, ground);
-    }
-    for (let number = 1; number <= place.count; number++)
+    for (let number = 1; number <= place.count; number++) {
+      const rest = restKey(garden, place.id, number);
+      const id = like + rest;
+      let ground = classes.get(id);
+      if (ground === undefined) {
+        ground = {
+          id,
+          exposure,
+          growsIn: inside,
+          stripM2: strips.stripM2,
+          stripLitres: strips.stripLitres,
+          beds: [],
+          stripCount: 0,
+          bannedFamilies: banned,
+          visitsPerWeek: place.visitsPerWeek,
+          bench: bench >= 0 ? bench : null,
+          recordedFamilies: recorded,
+          past: [],
+          ...(rest === '' ? {} : { closed: [] }),
+        };
+        classes.set(id, ground);
+      }
       ground.beds.push({
         place: place.id,
         placeName: place.name,
@@ -135,16 +151,17 @@ export function groundOf(garden: Garden, benches: readonly Bench[]): GroundClass
         area: place.area,
         stripCount: strips.stripCount,
       });
-    const here = strips.stripCount * place.count;
-    const leads = here > (mostStrips.get(id) ?? 0);
-    if (leads) mostStrips.set(id, here);
-    const shared = leads ? exposure : ground.exposure;
-    classes.set(id, {
-      ...ground,
-      exposure: shared,
-      stripCount: ground.stripCount + here,
-      past: [...(ground.past ?? []), ...past],
-    });
+      const there = ground.beds.filter((bed) => bed.place === place.id).length;
+      const leads = there * strips.stripCount > (mostStrips.get(id) ?? 0);
+      if (leads) mostStrips.set(id, there * strips.stripCount);
+      const shared = leads ? exposure : ground.exposure;
+      classes.set(id, {
+        ...ground,
+        exposure: shared,
+        stripCount: ground.stripCount + strips.stripCount,
+        past: there === 1 ? [...(ground.past ?? []), ...past] : (ground.past ?? []),
+      });
+    }
   }
   return [...classes.values()];
 }

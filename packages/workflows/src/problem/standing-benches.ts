@@ -32,8 +32,8 @@ function wantedBy(garden: Garden, benches: readonly Bench[], crop: StandingCrop,
   });
 }
 
-export function withBenches(
-  garden: Garden,
+/** Crops with the bench space that they hold, cut where it is more than there is. */
+export function cutToBenches(
   benches: readonly Bench[],
   standing: readonly StandingCrop[],
   fromWeek: Week,
@@ -41,7 +41,7 @@ export function withBenches(
 ): StandingCrop[] {
   const free = benches.map(({ capacityM2 }) => new Float64Array(weekCount).fill(capacityM2));
   return standing.map((crop) => {
-    const bench = wantedBy(garden, benches, crop, fromWeek).flatMap((use): BenchUse[] => {
+    const bench = crop.bench.flatMap((use): BenchUse[] => {
       const weeks = free[use.bench]!.subarray(
         Math.max(0, use.fromWeek - fromWeek),
         Math.min(weekCount, use.toWeek - fromWeek),
@@ -55,4 +55,15 @@ export function withBenches(
     });
     return { ...crop, bench };
   });
+}
+
+export function withBenches(
+  garden: Garden,
+  benches: readonly Bench[],
+  standing: readonly StandingCrop[],
+  fromWeek: Week,
+  weekCount: number,
+): StandingCrop[] {
+  const asking = standing.map((crop) => ({ ...crop, bench: wantedBy(garden, benches, crop, fromWeek) }));
+  return cutToBenches(benches, asking, fromWeek, weekCount);
 }

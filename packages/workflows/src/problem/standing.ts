@@ -11,7 +11,13 @@ import {
   type SowingPlan,
   type StoreId,
 } from '@twelvemonth/growing';
-import { type Bench, careOf, type GroundClass, type StandingCrop } from '@twelvemonth/planning';
+import {
+  type Bench,
+  careOf,
+  type GroundClass,
+  openStripsByWeek,
+  type StandingCrop,
+} from '@twelvemonth/planning';
 import { kindOf } from '../kinds/garden-kinds.ts';
 import { exposureKey, exposureOf } from './exposures.ts';
 import { stripsOf } from './ground.ts';
@@ -108,8 +114,16 @@ export interface StandingInput {
   readonly fromDay: Day;
 }
 
-export function classOf(ground: readonly GroundClass[], place: GardenPlace): number {
-  return ground.findIndex((g) => g.beds.some((bed) => bed.place === place.id));
+/** The class that holds a place, or the numbered one of its like; without a number one that does not rest, if any. */
+export function classOf(
+  ground: readonly GroundClass[],
+  place: Pick<GardenPlace, 'id'>,
+  number: number | null,
+): number {
+  const holds = (g: GroundClass): boolean =>
+    g.beds.some((bed) => bed.place === place.id && (number === null || bed.number === number));
+  const open = ground.findIndex((g) => g.closed === undefined && holds(g));
+  return open >= 0 ? open : ground.findIndex(holds);
 }
 
 function stripsFor(standing: StandingSowing, kind: CropType, place: GardenPlace): number {
@@ -133,7 +147,7 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
     const home =
       onBench === undefined ? here : (garden.places.find((p) => p.id === standing.plantInto) ?? here);
     if (kind === undefined || home === undefined) return [];
-    const index = classOf(ground, home);
+    const index = classOf(ground, home, onBench === undefined ? standing.placeNumber : null);
     if (index < 0) return [];
     const begunAt = standing.planted ?? standing.sown;
     const start = begun(standing, kind, onBench !== undefined, context.startDay);
@@ -189,7 +203,7 @@ export function fitWaiting(
   fromWeek: Week,
   weekCount: number,
 ): StandingCrop[] {
-  const free = ground.map((g) => new Float64Array(weekCount).fill(g.stripCount));
+  const free = ground.map((g) => openStripsByWeek(g, fromWeek, weekCount));
   const toWeek = (crop: StandingCrop): number =>
     crop.plan.kind.perennial
       ? weekCount

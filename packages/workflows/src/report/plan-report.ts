@@ -1,5 +1,7 @@
 import type { Band, Issue } from '@twelvemonth/basis';
 import type { ThreeNumbers } from '../forecast/three-numbers.ts';
+import type { ReasonForNothing } from '../plan/reason-for-nothing.ts';
+import type { ReportConflict } from './conflict-report.ts';
 import type {
   ReportFeeding,
   ReportHandover,
@@ -48,6 +50,8 @@ export interface ReportSowing {
   readonly cautions: readonly string[];
   readonly startsAs: string;
   readonly state: 'done' | 'firm' | 'draft';
+  /** Taken as begun as the last plan had it, with so many plants then; absent where the file says what stands. */
+  readonly begun?: { readonly plants: number } | undefined;
   /** Day of sowing (of planting for sets, cloves, tubers, crowns). */
   readonly sow: string;
   readonly count: ThreeNumbers;
@@ -271,11 +275,19 @@ export interface PlanReport {
   readonly members: number;
   readonly seed: number;
   readonly tables: string;
+  /** First day of the weather runs: a plan made again goes on with the same weather. */
+  readonly weatherFrom?: string | undefined;
   /** Day length under ten hours, from and to, nearest winter of the horizon; null near the equator. */
   readonly standstill: readonly { readonly from: string; readonly to: string }[];
   /** First and last day with air frost in one year of ten / of two, at the site, as month-day text; null: rarely any. */
   readonly frost: { readonly lastSpring: DayBand; readonly firstAutumn: DayBand };
   readonly roleNames: Readonly<Record<string, string>>;
+  /** Why the plan begins nothing; null where it does. */
+  readonly nothing: ReasonForNothing | null;
+  /** Demands that cannot be met together; the plan is made without what each drops. */
+  readonly conflicts: readonly ReportConflict[];
+  /** Ids of crops of the garden file that are taken as cleared, as an earlier plan had it. */
+  readonly cleared?: readonly string[] | undefined;
   readonly sowings: readonly ReportSowing[];
   readonly weeks: readonly ReportWeek[];
   readonly shortages: readonly ReportShortage[];
