@@ -10,7 +10,6 @@ export * from './forecast-garden.ts';
 export * from './garden-issues.ts';
 export { nearestName } from './issues/nearest-name.ts';
 export * from './kinds/garden-kinds.ts';
-export type { ReasonForNothing } from './plan/reason-for-nothing.ts';
 export * from './plan-garden.ts';
 export * from './ports.ts';
 export type * from './report/argue-report.ts';

@@ -140,4 +140,4 @@ export function plantLimitRows(
 }
 
 /** A plant short of a wish, in servings: a wish is priced, never infeasible. */
-const wishPrice = 3;
+export const wishPrice = 3;

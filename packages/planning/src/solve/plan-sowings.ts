@@ -23,6 +23,7 @@ import { movingCost, startPlan } from './last-plan.ts';
 import { relaxByColumns } from './relax-by-columns.ts';
 import { roundRelaxation } from './round-relaxation.ts';
 import { jobPrice, jobsOf, tidy } from './tidy.ts';
+import { wishCost } from './wish-cost.ts';
 
 export interface PlanLimits {
   readonly scenarioCount: number;
@@ -208,7 +209,8 @@ function livedCost(problem: PlanningProblem, choices: readonly Choice[]): number
   const { context, stock, appetite, roles, stores } = problem;
   const lived = simulate({ context, plans, stock, appetite, roles, stores }).map((member) => member.eaten);
   const work = choices.reduce((sum, { candidate, batches }) => sum + costOf(candidate) * batches, 0);
-  return simulatedCost(problem, lived) + work + jobsOf(choices) * jobPrice + movingCost(problem, choices);
+  const told = movingCost(problem, choices) + wishCost(problem, choices);
+  return simulatedCost(problem, lived) + work + jobsOf(choices) * jobPrice + told;
 }
 
 /** What the program says a plan costs, with the price of its jobs and of what it moves. */

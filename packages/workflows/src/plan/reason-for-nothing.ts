@@ -1,7 +1,5 @@
 import type { PlanningProblem } from '@twelvemonth/planning';
-import type { ReportSowing } from '../report/plan-report.ts';
-
-export type ReasonForNothing = 'no-ground' | 'no-appetite' | 'all-forbidden' | 'nothing-worth-it';
+import type { ReasonForNothing, ReportSowing } from '../report/plan-report.ts';
 
 /** Why a plan begins nothing; null where it begins something. */
 export function reasonForNothing(

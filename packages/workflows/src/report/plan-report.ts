@@ -1,6 +1,5 @@
 import type { Band, Issue } from '@twelvemonth/basis';
 import type { ThreeNumbers } from '../forecast/three-numbers.ts';
-import type { ReasonForNothing } from '../plan/reason-for-nothing.ts';
 import type { ReportConflict } from './conflict-report.ts';
 import type {
   ReportFeeding,
@@ -261,6 +260,9 @@ export interface ReportMaterials {
   readonly trays: number;
   readonly pots: number;
 }
+
+/** Why a plan begins nothing. */
+export type ReasonForNothing = 'no-ground' | 'no-appetite' | 'all-forbidden' | 'nothing-worth-it';
 
 export interface PlanReport {
   readonly schemaVersion: 1;
