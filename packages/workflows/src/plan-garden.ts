@@ -1,10 +1,13 @@
 /** The main job: a garden in, a plan with its year of food, its reasons and its proof out. */
-import { cannot, done, type Issue, isoFromDay, isoOfWeek, type Outcome } from '@twelvemonth/basis';
+import { cannot, done, type Issue, isoFromDay, isoOfWeek, meanOf, type Outcome } from '@twelvemonth/basis';
 import type { Garden } from '@twelvemonth/garden';
 import {
   allRoles,
   type DailyWeather,
+  type Eaten,
   eat,
+  eatAgain,
+  eatMarked,
   type ForecastContext,
   runSowing,
   scoreOf,
@@ -23,6 +26,7 @@ import {
   simulate,
   type TryAdding,
 } from '@twelvemonth/planning';
+import { countedUntil } from './argue/try-out.ts';
 import { frostDays } from './climate/frost-days.ts';
 import { openTin } from './forecast/seed-tin.ts';
 import { chooseAndLay } from './plan/choose-and-lay.ts';
@@ -89,16 +93,18 @@ function missingWithout(
   sowings: readonly ChosenSowing[],
   simulated: readonly SimulatedMember[],
 ): number[] {
-  const members = simulated.slice(0, leftOutMembers);
-  const missing = (member: SimulatedMember, without: number): number => {
-    const lots = [...problem.stock, ...member.runs.flatMap((run, i) => (i === without ? [] : run.lots))];
-    return scoreOf(eat(lots, problem.appetite, problem.roles), problem.appetite, 0, problem.shownWeeks)
-      .missingServings;
-  };
-  const base = members.map((member) => missing(member, -1));
-  return sowings.map((_, i) => {
-    const more = members.map((member, m) => missing(member, i) - base[m]!);
-    return Math.max(0, more.reduce((sum, v) => sum + v, 0) / Math.max(1, more.length));
+  const { stock, appetite, roles } = problem;
+  const kitchens = simulated
+    .slice(0, leftOutMembers)
+    .map(({ runs }) => eatMarked([stock, ...runs.map((run) => run.lots)], appetite, roles));
+  return sowings.map((sowing, i) => {
+    const last = countedUntil(problem, sowing);
+    const more = kitchens.map((kitchen) => {
+      const without = eatAgain(kitchen, i + 1, []).eaten;
+      const missing = (eaten: Eaten): number => scoreOf(eaten, appetite, 0, last).missingServings;
+      return missing(without) - missing(kitchen.eaten);
+    });
+    return Math.max(0, meanOf(more));
   });
 }
 
@@ -192,7 +198,7 @@ export async function planGarden(
   ports.progress({ step: 'explain', doneShare: null, bestGapShare: chosen.gapShare });
   const worth = missingWithout(problem, sowings, simulated);
   const tin = openTin(garden.seeds);
-  const reported = sowings.map((sowing, i) => reportSowing(problem, sowing, worth[i]!, tin));
+  const reported = sowings.map((sowing, i) => reportSowing(problem, sowings, sowing, worth[i]!, tin));
   const ground = reportGround(problem, sowings, reported, unplaced);
   const ledger = ledgerOf(problem, chosen);
   const shortages = shortagesOf(

@@ -8,19 +8,12 @@ import type { Delay, Neighbour, SowingReasons } from '../report/argue-report.ts'
 import { canBeHad, delayed, lastSafeOf, meanServings, neededFromWeek, neighboursOf } from './delay.ts';
 import type { OpenPlan } from './open-plan.ts';
 import { candidatesIn, describe, fewScenarios, inBatches, stateOf } from './other-sowings.ts';
-import { eatenBecause, eatenWith, type Gap, gapOf, runsOf, triedMembers } from './try-out.ts';
+import { countedUntil, eatenBecause, eatenWith, type Gap, gapOf, runsOf, triedMembers } from './try-out.ts';
 
 const delayWeeks = [1, 2, 3] as const;
-/** What begins so near the end of the weeks shown is counted in the weeks behind them, too. */
-const nearEndWeeks = 26;
 /** Kinds that are lived through to find the runner-up, and what may fill the ground again. */
 const triedKinds = 6;
 const mostRefills = 4;
-
-const countedUntil = (
-  { fromDay, shownWeeks, weekCount }: OpenPlan['problem'],
-  { plan }: ChosenSowing,
-): number => (plan.startDay < fromDay + (shownWeeks - nearEndWeeks) * 7 ? shownWeeks : weekCount);
 
 function delaysOf(open: OpenPlan, sowing: ChosenSowing, base: Gap, last: number): Delay[] {
   if (sowing.state === 'done') return [];

@@ -117,7 +117,13 @@ function slotOf(open: OpenPlan, option: Option): Slot {
   const base = open.eaten.slice(0, triedMembers);
   const added = eatenWith(open, new Set(), [sowing.runs]);
   const [before, after] = [gapOf(problem, base), gapOf(problem, added)];
-  const reported = reportSowing(problem, sowing, before.missing - after.missing, openTin(garden.seeds));
+  const reported = reportSowing(
+    problem,
+    [...sowings, sowing],
+    sowing,
+    before.missing - after.missing,
+    openTin(garden.seeds),
+  );
   return {
     sowing: reported,
     servings: meanServings(problem, sowing.runs),

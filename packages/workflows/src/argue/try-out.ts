@@ -42,6 +42,17 @@ export function eatenWith(
     );
 }
 
+/** What begins so near the end of the weeks shown is counted in the weeks behind them, too. */
+const nearEndWeeks = 26;
+
+/** Week index up to which a sowing's worth is counted: the weeks shown, or those behind them where it feeds these. */
+export function countedUntil(
+  { fromDay, shownWeeks, weekCount }: PlanningProblem,
+  { plan }: Pick<ChosenSowing, 'plan'>,
+): number {
+  return plan.startDay < fromDay + (shownWeeks - nearEndWeeks) * 7 ? shownWeeks : weekCount;
+}
+
 export interface Gap {
   readonly missing: number;
   readonly lean: number;

@@ -1,6 +1,8 @@
-import { bandOf, dayOfYear, isoFromDay, isoOfWeek, meanOf, mondayOf } from '@twelvemonth/basis';
-import { familyById, hazardsOf, NEVER, runSowing, type SowingPlan } from '@twelvemonth/growing';
+import { bandOf, dayOfYear, isoFromDay, isoOfWeek, mondayOf } from '@twelvemonth/basis';
+import { familyById, hazardsOf, NEVER, type SowingPlan } from '@twelvemonth/growing';
 import type { KitUse, PlanningProblem } from '@twelvemonth/planning';
+import { canBeHad, delayed, lastSafeOf, meanServings, neededFromWeek } from '../argue/delay.ts';
+import { runsOf } from '../argue/try-out.ts';
 import { dayBandOf } from '../forecast/day-band.ts';
 import { openTin, type SeedTin } from '../forecast/seed-tin.ts';
 import { threeNumbers } from '../forecast/three-numbers.ts';
@@ -88,38 +90,25 @@ function feedsOf(problem: PlanningProblem, sowing: ChosenSowing): ReportSowing['
 
 /** Mid-May to mid-September, northern days: what fails to come up then fails for heat. */
 const [summerFromDay, summerToDay] = [135, 258];
-const triedMembers = 8;
-const longestDelayWeeks = 8;
-const stillSafeShare = 0.8;
-
-function meanServings(problem: PlanningProblem, plan: SowingPlan): number {
-  const members = problem.context.members.slice(0, triedMembers);
-  const end = problem.fromWeek + problem.weekCount;
-  const all = members.map((member) =>
-    runSowing(problem.context, member, plan, problem.stores).lots.reduce(
-      (sum, lot) => sum + (lot.fromWeek < end ? lot.servings : 0),
-      0,
-    ),
-  );
-  return meanOf(all);
-}
+/** Delays and the last safe day are found in so many members. */
+const triedMembers = 6;
+const toldDelaysWeeks = [1, 2, 3] as const;
 
 function delaysOf(
   problem: PlanningProblem,
+  sowings: readonly ChosenSowing[],
   sowing: ChosenSowing,
 ): Pick<ReportSowing, 'delays' | 'lastSafeDay'> {
-  if (sowing.state === 'done') return { delays: [], lastSafeDay: null };
-  const base = meanServings(problem, sowing.plan);
-  const later = (weeks: number): number =>
-    meanServings(problem, { ...sowing.plan, startDay: sowing.plan.startDay + weeks * 7 });
-  const delays: { weeks: number; servingsChange: number }[] = [];
-  let safe = 0;
-  for (let weeks = 1; weeks <= longestDelayWeeks; weeks++) {
-    const servings = weeks <= 3 || safe === weeks - 1 ? later(weeks) : 0;
-    if (weeks <= 3) delays.push({ weeks, servingsChange: servings - base });
-    if (safe === weeks - 1 && servings >= stillSafeShare * base) safe = weeks;
-  }
-  return { delays, lastSafeDay: isoFromDay(sowing.plan.startDay + safe * 7) };
+  const safe = lastSafeOf(problem, sowings, sowing);
+  if (safe === null) return { delays: [], lastSafeDay: null };
+  const base = meanServings(problem, sowing.runs.slice(0, triedMembers));
+  const nextWeek = neededFromWeek(sowings, sowing);
+  const delays = toldDelaysWeeks.map((weeks) => {
+    const plan = delayed(sowing.plan, weeks, nextWeek);
+    const servings = canBeHad(problem, plan) ? meanServings(problem, runsOf(problem, plan, triedMembers)) : 0;
+    return { weeks, servingsChange: servings - base };
+  });
+  return { delays, lastSafeDay: isoFromDay(safe.day) };
 }
 
 /** Less than this of the seed coming up, for the warmth or for its age, is worth a word. */
@@ -210,6 +199,7 @@ function kitLent(uses: readonly KitUse[]): ReportSowing['kit'] {
 
 export function reportSowing(
   problem: PlanningProblem,
+  sowings: readonly ChosenSowing[],
   sowing: ChosenSowing,
   missingWithout: number,
   tin: SeedTin,
@@ -279,6 +269,6 @@ export function reportSowing(
       m2: Math.round(rest.stripsCount * ground.stripM2 * 100) / 100,
     })),
     reason: { feeds: feedsOf(problem, sowing), missingWithout },
-    ...delaysOf(problem, sowing),
+    ...delaysOf(problem, sowings, sowing),
   };
 }
