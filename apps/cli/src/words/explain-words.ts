@@ -37,7 +37,7 @@ export function spanText(from: string, to: string, near: number): string {
   return `${dateWords.roughly(first, last)}${year}`;
 }
 
-function whatPart(sowing: ReportSowing): Part {
+function whatPart({ sowing, today }: SowingReasons): Part {
   const { count, startsAs } = sowing;
   const day = dayOf(sowing.sow);
   const raised = sowing.plantOut !== null;
@@ -51,6 +51,8 @@ function whatPart(sowing: ReportSowing): Part {
   const ready = firsts
     .map((h) => {
       const { p10, p90, p50 } = h.first;
+      if (sowing.state === 'done' && dayOf(p90 ?? p50!) <= dayOf(today))
+        return firsts.length > 1 ? `${plainCode(h.id)} already` : 'already';
       const when =
         p10 !== null && p90 !== null
           ? dateWords.roughly(dayOf(p10), dayOf(p90))
@@ -215,16 +217,21 @@ function groundPart(reasons: SowingReasons): Part {
   return ['its ground', `${first}; ${next}.`];
 }
 
+const endsAllShare = 0.95;
+/** What stands already is past these. */
+const onlyYoung = new Set(['emergence', 'old-seed', 'hot-seedbed', 'slugs-young', 'pots-check', 'leggy']);
+
 function riskText(code: string, share: number): string {
-  if (code === 'frost')
-    return `in the hardest winters frost takes ${share >= 0.95 ? 'it all' : percentText(share)}: fleece at hand`;
+  if (code === 'frost' && share >= endsAllShare) return 'the first hard frost ends it';
+  if (code === 'frost') return `in the hardest winters frost takes ${percentText(share)}: fleece at hand`;
   if (code === 'bolting') return `${oftenText(share)} run to seed: eat those first`;
   return `${riskWord(code)}${share >= 0.02 ? ` (may cost ${percentText(share)})` : ''}`;
 }
 
 function mindPart({ sowing }: SowingReasons): Part | null {
-  if (sowing.risks.length === 0) return null;
-  return ['mind', `${capital(sowing.risks.map((r) => riskText(r.code, r.share)).join('; '))}.`];
+  const risks = sowing.risks.filter((r) => sowing.state !== 'done' || !onlyYoung.has(r.code));
+  if (risks.length === 0) return null;
+  return ['mind', `${capital(risks.map((r) => riskText(r.code, r.share)).join('; '))}.`];
 }
 
 /** Heading and parts of the answer about one sowing. */
@@ -234,7 +241,7 @@ export function sowingParts(reasons: SowingReasons): {
 } {
   const { sowing, likeIt } = reasons;
   const parts = [
-    whatPart(sowing),
+    whatPart(reasons),
     feedsPart(reasons),
     worthPart(reasons),
     waitPart(reasons),

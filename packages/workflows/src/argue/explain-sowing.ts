@@ -127,6 +127,7 @@ export function explainSowing(open: OpenPlan, id: string, today: Day): SowingRea
   return {
     schemaVersion: 1,
     about: 'sowing',
+    today: isoFromDay(today),
     sowing: reported,
     roleNames: report.roleNames,
     members: base.length,

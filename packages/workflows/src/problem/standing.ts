@@ -24,6 +24,10 @@ import { stripsOf } from './ground.ts';
 
 const optionStepDays = 14;
 const triedMembers = 12;
+/** When a crop is spent is found in so many of them; it then gives this share of all, this long before its end. */
+const spentMembers = 4;
+const nearlyAllShare = 0.97;
+const leastSavedDays = 21;
 /** A plant of unknown sowing day was raised this much longer than its reference days. Judged. */
 const usualRaisingFactor = 1.6;
 
@@ -88,6 +92,36 @@ export function naturalEnd(
   const groundDays = runs.map((r) => r.groundDay).filter((day) => day < NEVER);
   const groundDay = groundDays.length === 0 ? fromDay : Math.round(quantileOfSorted(sorted(groundDays), 0.6));
   return { endDay, groundDay };
+}
+
+/**
+ * The day from which its ground can be had for next to nothing: nearly all has come, or lies in store as long as it
+ * would have stood. Squash that frost has ended, beans with a few pods to come.
+ */
+function spentDay(
+  context: ForecastContext,
+  plan: SowingPlan,
+  stores: ReadonlySet<StoreId>,
+  fromDay: Day,
+  endDay: Day,
+): Day {
+  if (plan.kind.perennial) return endDay;
+  const members = context.members.slice(0, spentMembers);
+  const given = (clearDay: Day): { readonly servings: number; readonly untilWeek: number } => {
+    let [servings, weeks] = [0, 0];
+    for (const member of members)
+      for (const lot of runSowing(context, member, { ...plan, clearDay }, stores).lots) {
+        servings += lot.servings;
+        weeks += lot.servings * lot.toWeek;
+      }
+    return { servings, untilWeek: weeks / Math.max(1e-9, servings) };
+  };
+  const whole = given(endDay);
+  for (let day = fromDay + optionStepDays; day <= endDay - leastSavedDays; day += optionStepDays) {
+    const { servings, untilWeek } = given(day);
+    if (servings >= nearlyAllShare * whole.servings && untilWeek >= whole.untilWeek - 1) return day;
+  }
+  return endDay;
 }
 
 function clearDaysUntil(endDay: Day, fromDay: Day, mayClearFrom: Day | null): Day[] {
@@ -170,7 +204,9 @@ export function standingCrops(input: StandingInput): StandingCrop[] {
       care: careOf(ground[index]!),
     };
     const { endDay, groundDay } = naturalEnd(context, plan, stores, fromDay);
-    const days = clearDaysUntil(endDay, fromDay, standing.mayClearFrom);
+    const may = clearDaysUntil(endDay, fromDay, standing.mayClearFrom);
+    const spent = spentDay(context, plan, stores, fromDay, endDay);
+    const days = [...new Set([...may, spent])].sort((a, b) => a - b);
     const wanted = stripsFor(standing, kind, home);
     const room =
       onBench === undefined ? ground[index]!.stripCount - taken[index]! : ground[index]!.stripCount;

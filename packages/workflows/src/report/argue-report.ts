@@ -51,6 +51,7 @@ export type UnsafeBecause = 'gives-little' | 'not-ready' | 'not-sold';
 export interface SowingReasons {
   readonly schemaVersion: 1;
   readonly about: 'sowing';
+  readonly today: string;
   readonly sowing: ReportSowing;
   readonly roleNames: Readonly<Record<string, string>>;
   readonly members: number;
