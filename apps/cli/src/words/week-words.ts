@@ -18,6 +18,8 @@ function sourceText({ kindName, number, stored, standsIn, servings }: WeekSource
 }
 
 function eatenText({ wanted, bought, eaten, sources, chanceLean }: WeekRole): string {
+  if (wanted < 0.05)
+    return bought < 0.05 ? 'Nobody wants any.' : `${servingsText(bought)}, all bought on purpose.`;
   const { p10, p50, p90 } = eaten;
   const spread = p90 - p10 >= little ? ` (${amountText(p10)} to ${amountText(p90)})` : '';
   const beside = bought >= little ? `, besides ${amountText(bought)} bought` : '';
