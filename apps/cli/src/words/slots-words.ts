@@ -91,6 +91,8 @@ export function slotsParts(report: SlotsReport): { readonly title: string; reado
       ? ''
       : `; the plan has ${countOf(inPlan.length, 'sowing')} of it already`;
   const parts: Part[] = slots.map((slot, i) => [String(i + 1), slotText(slot, report)]);
+  if (report.fewer)
+    parts.push(['but', 'So many as you asked for fit nowhere at once; these are as many as are well used.']);
   if (slots.length === 0) parts.push(['none', noneText(report)]);
   if (report.none === 'nothing-free') parts.push(['instead', insteadText(report)]);
   if (slots.length > 0 && slots.every((slot) => slot.missingFilled < little))

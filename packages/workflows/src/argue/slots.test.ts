@@ -37,10 +37,30 @@ it('without a plan, slots lie in tubs that nothing standing holds, and fill what
   expect(filled).toEqual([...filled].sort((a, b) => b - a));
 });
 
-it('more plants than all tubs hold find no slot, and it is said that nothing is free', () => {
-  const { slots, none } = slotsFor(opened(), { ...request, plants: 5000 })!;
-  expect(slots).toEqual([]);
-  expect(none).toBe('nothing-free');
+it('more plants than all tubs hold are answered with as many as fit', () => {
+  const { slots, none, fewer } = slotsFor(opened(), { ...request, plants: 5000 })!;
+  expect([none, fewer]).toEqual([null, true]);
+  expect(slots.every((s) => s.sowing.count.plant < 5000)).toBe(true);
+});
+
+it('where every strip is held it is said that nothing is free, and what would have to make way', () => {
+  const open = opened();
+  const all = open.problem.ground.map((ground, g) => {
+    const crop = { ...open.sowings[0]!, id: `held-${g}`, ground: g, state: 'draft' as const, number: 90 + g };
+    const placements = ground.beds.map((bed) => ({
+      booking: crop.id,
+      bed,
+      stripsFrom: 1,
+      stripsCount: bed.stripCount,
+      follows: [],
+    }));
+    const weeks = { groundFromWeek: open.problem.fromWeek, groundToWeek: open.problem.fromWeek + 60 };
+    const plan = { ...crop.plan, id: crop.id, startDay: fromDay };
+    return { ...crop, ...weeks, plan, stripsCount: ground.stripCount, placements };
+  });
+  const { slots, none, instead } = slotsFor({ ...open, sowings: all }, request)!;
+  expect([slots, none]).toEqual([[], 'nothing-free']);
+  expect(instead?.replaces.id).toMatch(/^held-/);
 });
 
 it('a kind that grows in nothing the household has is told apart', () => {

@@ -193,18 +193,21 @@ export function slotsFor(open: OpenPlan, request: SlotsRequest): SlotsReport | n
     (c) => c.plan.startDay >= request.today && c.startWeek < problem.fromWeek + problem.shownWeeks,
   );
   const state = stateOf(problem, sowings, scenarios);
-  const fits = candidates.flatMap((candidate) => {
-    const { ground, groundFromWeek, groundToWeek, stripsPerBatch } = candidate;
-    const inLedger = state.ledger.room(candidate);
-    if (inLedger < 1) return [];
-    const strips = freeRuns(problem, sowings, ground, groundFromWeek, groundToWeek).reduce(
-      (sum, run) => sum + run.stripsCount,
-      0,
-    );
-    const room = Math.min(inLedger, Math.floor(strips / stripsPerBatch));
-    return wellUsed(state, scenarios, candidate, room, request.plants) ?? [];
-  });
-  const slots = unlike(fits, tried)
+  const fitting = (plants: number | null): Option[] =>
+    candidates.flatMap((candidate) => {
+      const { ground, groundFromWeek, groundToWeek, stripsPerBatch } = candidate;
+      const inLedger = state.ledger.room(candidate);
+      if (inLedger < 1) return [];
+      const strips = freeRuns(problem, sowings, ground, groundFromWeek, groundToWeek).reduce(
+        (sum, run) => sum + run.stripsCount,
+        0,
+      );
+      const room = Math.min(inLedger, Math.floor(strips / stripsPerBatch));
+      return wellUsed(state, scenarios, candidate, room, plants) ?? [];
+    });
+  const asked = fitting(request.plants);
+  const fewer = asked.length === 0 && request.plants !== null;
+  const slots = unlike(fewer ? fitting(null) : asked, tried)
     .map((option) => slotOf(open, option))
     .sort((a, b) => b.missingFilled - a.missingFilled || b.servings - a.servings)
     .slice(0, request.most);
@@ -220,8 +223,9 @@ export function slotsFor(open: OpenPlan, request: SlotsRequest): SlotsReport | n
     inPlan: sowings.filter((s) => s.plan.kind.id === kind.id).map((s) => s.number),
     roleNames: Object.fromEntries(problem.roles.map((role) => [role.id, role.name])),
     slots,
+    fewer: fewer && slots.length > 0,
     none: slots.length > 0 ? null : whyNone(problem, kind, candidates.length),
-    instead: slots.length > 0 ? null : insteadOf(open, scenarios, candidates, request),
+    instead: slots.length > 0 ? null : insteadOf(open, scenarios, candidates, { ...request, plants: null }),
     unwanted: !problem.kinds.some((k) => k.id === kind.id),
     mostPlants: limit === undefined || !Number.isFinite(limit.mostPlants) ? null : limit.mostPlants,
   };

@@ -126,6 +126,8 @@ export interface SlotsReport {
   readonly inPlan: readonly number[];
   readonly roleNames: Readonly<Record<string, string>>;
   readonly slots: readonly Slot[];
+  /** So many plants as were asked for fit nowhere: the slots hold fewer. */
+  readonly fewer: boolean;
   readonly none: NoSlotBecause | null;
   readonly instead: SlotInstead | null;
   /** The household's own wishes leave it out. */
