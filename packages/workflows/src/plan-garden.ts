@@ -97,14 +97,12 @@ function missingWithout(
   const kitchens = simulated
     .slice(0, leftOutMembers)
     .map(({ runs }) => eatMarked([stock, ...runs.map((run) => run.lots)], appetite, roles));
-  return sowings.map((sowing, i) => {
-    const last = countedUntil(problem, sowing);
-    const more = kitchens.map((kitchen) => {
-      const without = eatAgain(kitchen, i + 1, []).eaten;
-      const missing = (eaten: Eaten): number => scoreOf(eaten, appetite, 0, last).missingServings;
-      return missing(without) - missing(kitchen.eaten);
-    });
-    return Math.max(0, meanOf(more));
+  const missing = (eaten: Eaten, last: number): number => scoreOf(eaten, appetite, 0, last).missingServings;
+  return sowings.map((_, i) => {
+    const without = kitchens.map((kitchen) => eatAgain(kitchen, i + 1, []).eaten);
+    const missedUntil = (last: number): number =>
+      meanOf(kitchens.map((kitchen, m) => missing(without[m]!, last) - missing(kitchen.eaten, last)));
+    return Math.max(0, missedUntil(countedUntil(problem, missedUntil)));
   });
 }
 

@@ -132,11 +132,12 @@ function worthPart(reasons: SowingReasons): Part {
   const kinds = listText([...new Set(refill.sowings.map((s) => s.kindName))].slice(0, 3));
   const first = refill.sowings[0]!;
   const named = refill.sowings.length === 1 ? otherText(first, near) : kinds;
-  const filled = refill.asGood
-    ? `Fill its ground with other things (${named}) and you would eat as well, only differently.`
-    : refill.missing < missingWithout - little
-      ? `Fill its ground with other things (${named}) and ${roundText(refill.missing)} would still be missing.`
-      : `Other things in its ground (${named}) would not make up for it.`;
+  const filled =
+    refill.asGood || refill.missing < little
+      ? `Fill its ground with other things (${named}) and you would eat as well, only differently.`
+      : refill.missing < missingWithout - little
+        ? `Fill its ground with other things (${named}) and ${roundText(refill.missing)} would still be missing.`
+        : `Other things in its ground (${named}) would not make up for it.`;
   return ['worth', `${without} ${filled}`];
 }
 
@@ -224,7 +225,8 @@ const onlyYoung = new Set(['emergence', 'old-seed', 'hot-seedbed', 'slugs-young'
 function riskText(code: string, share: number): string {
   if (code === 'frost' && share >= endsAllShare) return 'the first hard frost ends it';
   if (code === 'frost') return `in the hardest winters frost takes ${percentText(share)}: fleece at hand`;
-  if (code === 'bolting') return `${oftenText(share)} run to seed: eat those first`;
+  if (code === 'bolting')
+    return `${share >= endsAllShare ? 'nearly all' : oftenText(share)} run to seed: eat those first`;
   return `${riskWord(code)}${share >= 0.02 ? ` (may cost ${percentText(share)})` : ''}`;
 }
 

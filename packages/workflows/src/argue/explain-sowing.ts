@@ -118,9 +118,12 @@ export function explainSowing(open: OpenPlan, id: string, today: Day): SowingRea
   const reported = report?.sowings.find((s) => s.id === id);
   if (sowing === undefined || reported === undefined || report === null) return null;
   const base = open.eaten.slice(0, triedMembers);
-  const last = countedUntil(problem, sowing);
-  const before = gapOf(problem, base, last);
   const without = eatenWith(open, new Set([id]), []);
+  const last = countedUntil(
+    problem,
+    (week) => gapOf(problem, without, week).missing - gapOf(problem, base, week).missing,
+  );
+  const before = gapOf(problem, base, last);
   const gap = gapOf(problem, without, last);
   const safe = lastSafeOf(problem, sowings, sowing);
   const beside = neighboursOf(sowings, sowing);

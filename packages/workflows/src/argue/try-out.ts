@@ -42,15 +42,15 @@ export function eatenWith(
     );
 }
 
-/** What begins so near the end of the weeks shown is counted in the weeks behind them, too. */
-const nearEndWeeks = 26;
-
-/** Week index up to which a sowing's worth is counted: the weeks shown, or those behind them where it feeds these. */
+/**
+ * Week index up to which a sowing's worth is counted: the weeks shown; those behind them, too, where it is missed there
+ * rather than before. `missedUntil`: servings missing without it up to a week index.
+ */
 export function countedUntil(
-  { fromDay, shownWeeks, weekCount }: PlanningProblem,
-  { plan }: Pick<ChosenSowing, 'plan'>,
+  { shownWeeks, weekCount }: PlanningProblem,
+  missedUntil: (lastWeek: number) => number,
 ): number {
-  return plan.startDay < fromDay + (shownWeeks - nearEndWeeks) * 7 ? shownWeeks : weekCount;
+  return missedUntil(shownWeeks) * 2 >= missedUntil(weekCount) ? shownWeeks : weekCount;
 }
 
 export interface Gap {

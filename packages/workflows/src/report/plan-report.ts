@@ -96,7 +96,7 @@ export interface ReportSowing {
       readonly to: string;
       readonly servings: number;
     }[];
-    /** Servings missing over the counted weeks without this sowing (found by simulating without it). */
+    /** Servings missing over the weeks shown without this sowing, found by simulating without it; where it is missed behind them, those weeks, too. */
     readonly missingWithout: number;
   };
   readonly lastSafeDay: string | null;
