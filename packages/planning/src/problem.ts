@@ -213,6 +213,8 @@ export interface Candidate {
   readonly stays?: { readonly id: string; readonly bonus: number };
   /** Lots of one batch in each scenario. */
   readonly lots: readonly (readonly Lot[])[];
+  /** Mean servings of a batch that are eaten or wasted within the horizon; left out: none are counted. */
+  readonly offeredServings?: number;
 }
 
 /** The plan as the planner leaves it: candidates with batches. */

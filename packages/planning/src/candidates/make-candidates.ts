@@ -21,6 +21,7 @@ import { candidateWork } from '../work/minutes-by-week.ts';
 import { benchUses } from './bench-uses.ts';
 import { clearOptions } from './clear-options.ts';
 import { withoutDominated } from './dominance.ts';
+import { offeredServings } from './offered-servings.ts';
 import { careOf } from './place-care.ts';
 import { plantedWhenAllowed } from './planting-days.ts';
 import { canGrowIn, plantsPerStrip, type RouteChoice, routeChoice } from './routes.ts';
@@ -146,7 +147,8 @@ export function candidateOf(
           },
         ];
   const sowing = { plan, ground: groundIndex, stripsCount: 1, groundFromWeek, groundToWeek, bench };
-  const outcomes = runs.map(({ lots }, s) => ({ prob: scenarios[s]!.prob, lots }));
+  const lots = runs.map((run) => run.lots);
+  const outcomes = lots.map((own, s) => ({ prob: scenarios[s]!.prob, lots: own }));
   return {
     plan,
     ground: groundIndex,
@@ -158,7 +160,8 @@ export function candidateOf(
     ...candidateWork(problem, sowing, outcomes),
     mostBatches: ground.stripCount,
     group: null,
-    lots: runs.map((run) => run.lots),
+    lots,
+    offeredServings: offeredServings(problem, scenarios, lots),
   };
 }
 

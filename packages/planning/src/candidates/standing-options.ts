@@ -4,6 +4,7 @@ import { runSowing } from '@twelvemonth/growing';
 import type { Candidate, PlanningProblem } from '../problem.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { candidateWork } from '../work/minutes-by-week.ts';
+import { offeredServings } from './offered-servings.ts';
 
 export function standingOptions(problem: PlanningProblem, scenarios: readonly Scenario[]): Candidate[] {
   return problem.standing.flatMap((crop) =>
@@ -33,6 +34,7 @@ export function standingOptions(problem: PlanningProblem, scenarios: readonly Sc
         mostBatches: 1,
         group: crop.plan.id,
         lots,
+        offeredServings: offeredServings(problem, scenarios, lots),
       };
     }),
   );

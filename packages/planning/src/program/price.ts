@@ -20,6 +20,13 @@ export const hourPrice = 0.15;
 export const beyondHourPrice = 6;
 export const stripWeekPrice = 0.004;
 
+/**
+ * Price of a serving that nobody eats, in the form of the same price on what is offered and, taken back, on what is
+ * eaten. Measured on fourteen invented gardens: at 0.02 waste falls by a quarter to a half for a few per cent more
+ * missing; at 0.05 a tenth to a half more is missing.
+ */
+export const wastePrice = 0.02;
+
 export function weekWeight(problem: PlanningProblem, weekIndex: number): number {
   if (weekIndex < problem.shownWeeks) return 1;
   const tail = Math.max(1, problem.weekCount - problem.shownWeeks);
@@ -31,12 +38,12 @@ export function roleWeight(problem: PlanningProblem, roleIndex: number): number 
   return problem.roles.find((row) => row.id === id)?.weight ?? 1;
 }
 
-/** Price of a missing serving in a slice of a role-week. */
+/** Price of a missing serving in a slice of a role-week, and what eating one takes back of the price of waste. */
 export function slicePrice(
   problem: PlanningProblem,
   roleIndex: number,
   weekIndex: number,
   price: number,
 ): number {
-  return price * roleWeight(problem, roleIndex) * weekWeight(problem, weekIndex);
+  return price * roleWeight(problem, roleIndex) * weekWeight(problem, weekIndex) + wastePrice;
 }

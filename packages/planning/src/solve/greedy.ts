@@ -4,7 +4,7 @@
  * candidates need not be looked at again (lazy greedy, Minoux 1978).
  */
 import type { Candidate, Choice, PlanningProblem } from '../problem.ts';
-import { hourPrice, stripWeekPrice } from '../program/price.ts';
+import { hourPrice, stripWeekPrice, wastePrice } from '../program/price.ts';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import { type GroundLedger, groundLedger } from './ground-ledger.ts';
 import { type Plate, type PlateRules, plateRules, pour } from './plate.ts';
@@ -54,7 +54,10 @@ export function gainOf(
 
 export function costOf(candidate: Candidate): number {
   const weeks = candidate.groundToWeek - candidate.groundFromWeek;
-  const price = (candidate.minutes / 60) * hourPrice + candidate.stripsPerBatch * weeks * stripWeekPrice;
+  const price =
+    (candidate.minutes / 60) * hourPrice +
+    candidate.stripsPerBatch * weeks * stripWeekPrice +
+    (candidate.offeredServings ?? 0) * wastePrice;
   return price - (candidate.stays?.bonus ?? 0);
 }
 

@@ -5,7 +5,7 @@
  */
 import type { Lot } from '@twelvemonth/growing';
 import type { PlanningProblem } from '../problem.ts';
-import { roleWeight, slices, weekWeight } from '../program/price.ts';
+import { roleWeight, slices, wastePrice, weekWeight } from '../program/price.ts';
 
 export interface Plate {
   /** Covered servings, [role · weekCount + week]. */
@@ -78,7 +78,7 @@ export function pour(
       const covered = plate.covered[cell]!;
       const amount = Math.min(lying, Math.max(0, level * want - covered));
       if (amount <= 0) continue;
-      worth += rules.weight[cell]! * worthOf(want, covered, covered + amount);
+      worth += rules.weight[cell]! * worthOf(want, covered, covered + amount) + wastePrice * amount;
       if (commit || undo !== null) {
         plate.covered[cell] = covered + amount;
         undo?.push(cell, amount);

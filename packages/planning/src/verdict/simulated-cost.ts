@@ -4,20 +4,19 @@
  */
 import type { Eaten } from '@twelvemonth/growing';
 import type { PlanningProblem } from '../problem.ts';
-import { poorYearsShare, poorYearsWeight, roleWeight, slices, weekWeight } from '../program/price.ts';
+import { poorYearsShare, poorYearsWeight, slicePrice, slices } from '../program/price.ts';
 
 export function missingCost(problem: PlanningProblem, eaten: Eaten): number {
   const { appetite, weekCount } = problem;
   let cost = 0;
   for (let r = 0; r < appetite.roles.length; r++) {
-    const weight = roleWeight(problem, r);
     for (let w = 0; w < weekCount; w++) {
       const want = appetite.garden[r]![w]!;
       let low = 0;
       for (const slice of slices) {
         const high = low + slice.share * want;
         const missing = high - Math.max(low, Math.min(high, eaten.eaten[r]![w]!));
-        cost += slice.price * weight * weekWeight(problem, w) * missing;
+        cost += slicePrice(problem, r, w, slice.price) * missing;
         low = high;
       }
     }
