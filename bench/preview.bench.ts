@@ -14,7 +14,6 @@ export interface PreviewFigures {
   readonly previewMs: number;
 }
 
-const kit = { fleeceM: 40, meshM: 30, netM: 40, cloches: 0, canes: 0 };
 const previews = 200;
 
 export function previewFigures(demo: Demo, drawn: number, memberCount: number): PreviewFigures {
@@ -40,7 +39,7 @@ export function previewFigures(demo: Demo, drawn: number, memberCount: number): 
     };
   });
   const begun = performance.now();
-  const state = preparePreview({ problem, sowings, garden: { kit } });
+  const state = preparePreview({ problem, sowings });
   const prepareMs = performance.now() - begun;
   let next = 0;
   const previewMs = medianOf(

@@ -215,7 +215,12 @@ function groundPart(reasons: SowingReasons): Part {
     after.length === 0
       ? 'nothing waits behind it'
       : `then ${listText(after.map((a) => `${named(a)} from ${dayNear(dayOf(a.day), near)}`))}`;
-  return ['its ground', `${first}; ${next}.`];
+  const rest = sowing.rests?.[0];
+  const again =
+    rest === undefined
+      ? ''
+      : ` Its family was there ${rest.afterYears === 1 ? 'the year' : `${rest.afterYears} years`} before and should rest ${countOf(rest.restYears, 'year')}${rest.onRecord ? `: ${plainCode(rest.disease ?? 'its disease')} is on record` : ''}.`;
+  return ['its ground', `${first}; ${next}.${again}`];
 }
 
 const endsAllShare = 0.95;

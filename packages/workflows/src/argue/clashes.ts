@@ -1,16 +1,19 @@
 /** What a sowing takes that others hold: strips, bench, rest between like families, and kit that is owned in metres. */
-import { isoOfWeek, mondayOf, type Week } from '@twelvemonth/basis';
-import { allFamilies, hazardsOf, inSeasonDays } from '@twelvemonth/growing';
-import type { PlanningProblem } from '@twelvemonth/planning';
+import { isoOfWeek, type Week } from '@twelvemonth/basis';
+import {
+  type KitId,
+  type KitUse,
+  kitOfSowing,
+  type PlanningProblem,
+  plantedYear,
+  restYearsMissing,
+} from '@twelvemonth/planning';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
 import type { Clash } from '../report/preview-report.ts';
 import { sameBed } from './free-ground.ts';
 
 type Found = Omit<Clash, 'before'>;
 
-/** A strip is half a metre of a bed: so much kit lies over it. */
-const stripLengthM = 0.5;
-const weeksAYear = 52;
 const littleM2 = 1e-6;
 
 function sharedStrips(a: ChosenSowing, b: ChosenSowing): { readonly strips: number; readonly place: string } {
@@ -55,32 +58,27 @@ function groundClashes(sowing: ChosenSowing, others: readonly ChosenSowing[]): F
   return [...shared, ...tooLarge(sowing)];
 }
 
-const restYears = new Map(allFamilies().map((family) => [family.id, family.restYears]));
-
-function rotationClashes(sowing: ChosenSowing, others: readonly ChosenSowing[]): Found[] {
+/** By years of planting, as rotation counts them: two crops of one summer count once. */
+function rotationClashes(
+  problem: PlanningProblem,
+  sowing: ChosenSowing,
+  others: readonly ChosenSowing[],
+): Found[] {
   const { family, perennial } = sowing.plan.kind;
-  const rest = (restYears.get(family) ?? 0) * weeksAYear;
-  if (rest <= 0 || perennial) return [];
+  if (perennial) return [];
+  const yearOf = ({ plan }: ChosenSowing): number =>
+    plantedYear(plan.plantDay ?? plan.startDay, problem.context.site.latitudeDeg);
   return others.flatMap((other): Found[] => {
     if (other.plan.kind.family !== family || other.ground !== sowing.ground) return [];
     const after = sowing.groundFromWeek - other.groundToWeek;
     const before = other.groundFromWeek - sowing.groundToWeek;
-    const gap = Math.max(after, before);
-    if (gap < 0 || gap >= rest) return [];
-    const { strips, place } = sharedStrips(sowing, other);
+    if (after < 0 && before < 0) return [];
+    const [first, second] = after >= 0 ? [other, sowing] : [sowing, other];
+    const short = restYearsMissing(family, yearOf(first), yearOf(second));
+    const { strips, place } = short > 0 ? sharedStrips(sowing, other) : { strips: 0, place: '' };
     if (strips === 0) return [];
-    const [from, to] =
-      after >= 0 ? [other.groundToWeek, sowing.groundFromWeek] : [sowing.groundToWeek, other.groundFromWeek];
-    return [
-      {
-        over: 'rotation',
-        where: place,
-        from: isoOfWeek(from),
-        to: isoOfWeek(to),
-        with: [other.id],
-        short: rest - gap,
-      },
-    ];
+    const [from, to] = [isoOfWeek(first.groundToWeek), isoOfWeek(second.groundFromWeek)];
+    return [{ over: 'rotation', where: place, from, to, with: [other.id], short }];
   });
 }
 
@@ -137,68 +135,53 @@ function benchClashes(
   });
 }
 
-export type KitMetres = Readonly<Record<'mesh' | 'net', number>>;
-
-/** Kinds of kit that lie over a sowing in a week, for a hazard of its crop. */
-function liesOver(problem: PlanningProblem, sowing: ChosenSowing, kit: 'mesh' | 'net', week: Week): boolean {
-  if (week < sowing.groundFromWeek || week >= sowing.groundToWeek) return false;
-  if (!sowing.plan.protection.includes(kit) || problem.ground[sowing.ground]!.growsIn !== 'open')
-    return false;
-  const southern = problem.context.site.latitudeDeg < 0;
-  return hazardsOf(sowing.plan.kind.crop).some(
-    (hazard) =>
-      hazard.preventedBy === kit &&
-      inSeasonDays(mondayOf(week) + 3, hazard.fromDayOfYear, hazard.toDayOfYear, southern),
+/** What a sowing would have lent to it; nothing where it has to do without in the plan already. */
+function kitUses(problem: PlanningProblem, sowing: ChosenSowing): KitUse[] {
+  const { plan, withoutKit = [] } = sowing;
+  return kitOfSowing(problem, { ...sowing, standing: sowing.standing !== null }).filter(
+    ({ kit }) =>
+      !withoutKit.includes(kit) && (kit === 'canes' || plan.protection.some((lent) => lent === kit)),
   );
 }
 
 function kitClashes(
   problem: PlanningProblem,
-  owned: KitMetres,
   sowing: ChosenSowing,
   others: readonly ChosenSowing[],
 ): Found[] {
-  return (['mesh', 'net'] as const).flatMap((kit): Found[] => {
-    const needs = hazardsOf(sowing.plan.kind.crop).some((hazard) => hazard.preventedBy === kit);
-    if (!needs || !sowing.plan.protection.includes(kit)) return [];
-    const metres = (s: ChosenSowing, week: Week): number =>
-      liesOver(problem, s, kit, week) ? s.stripsCount * stripLengthM : 0;
-    const beside = others.filter(
-      (other) =>
-        other.groundFromWeek < sowing.groundToWeek &&
-        sowing.groundFromWeek < other.groundToWeek &&
-        hazardsOf(other.plan.kind.crop).some((hazard) => hazard.preventedBy === kit),
+  const owned = problem.ownedKit;
+  const wanted = owned === undefined ? [] : kitUses(problem, sowing);
+  if (owned === undefined || wanted.length === 0) return [];
+  const beside = others
+    .filter(
+      (other) => other.groundFromWeek < sowing.groundToWeek && sowing.groundFromWeek < other.groundToWeek,
+    )
+    .map((other) => ({ id: other.id, uses: kitUses(problem, other) }));
+  const amountIn = (uses: readonly KitUse[], kit: KitId, week: Week): number =>
+    uses.reduce(
+      (sum, use) => sum + (use.kit === kit && use.fromWeek <= week && week < use.toWeek ? use.amount : 0),
+      0,
     );
-    const use = (week: Week): number => {
-      const own = metres(sowing, week);
-      return own === 0 ? 0 : beside.reduce((sum, other) => sum + metres(other, week), own);
-    };
-    const over = overSpan(sowing.groundFromWeek, sowing.groundToWeek, use, owned[kit]);
+  return wanted.flatMap((use): Found[] => {
+    const out = (week: Week): number =>
+      beside.reduce((sum, { uses }) => sum + amountIn(uses, use.kit, week), use.amount);
+    const over = overSpan(use.fromWeek, use.toWeek, out, owned[use.kit]);
     if (over === null) return [];
-    const ids = beside.filter((other) => metres(other, over.from) > 0).map((other) => other.id);
-    return [
-      {
-        over: 'kit',
-        where: kit,
-        from: isoOfWeek(over.from),
-        to: isoOfWeek(over.to),
-        with: ids,
-        short: over.short,
-      },
-    ];
+    const ids = beside.filter(({ uses }) => amountIn(uses, use.kit, over.from) > 0).map(({ id }) => id);
+    const [from, to] = [isoOfWeek(over.from), isoOfWeek(over.to)];
+    return [{ over: 'kit', where: use.kit, from, to, with: ids, short: over.short }];
   });
 }
 
 export function clashesOf(
   problem: PlanningProblem,
-  owned: KitMetres,
   sowing: ChosenSowing,
   others: readonly ChosenSowing[],
 ): Found[] {
   return [
     ...groundClashes(sowing, others),
     ...benchClashes(problem, sowing, others),
-    ...rotationClashes(sowing, others),
-    ...kitClashes(problem, owned, sowing, others),
+    ...rotationClashes(problem, sowing, others),
+    ...kitClashes(problem, sowing, others),
   ];
 }

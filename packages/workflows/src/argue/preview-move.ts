@@ -4,14 +4,13 @@
  * by `preparePreview`.
  */
 import { bandOf, isoOfWeek, meanOf } from '@twelvemonth/basis';
-import type { Garden } from '@twelvemonth/garden';
 import { type EatenAgain, eatAgain, eatMarked, isLean, type MarkedKitchen } from '@twelvemonth/growing';
 import type { PlanningProblem } from '@twelvemonth/planning';
 import { dayBandOf } from '../forecast/day-band.ts';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
 import { harvestsOf } from '../plan/report-sowings.ts';
 import type { Clash, LeanChange, MovePreview, RoleChange } from '../report/preview-report.ts';
-import { clashesOf, type KitMetres } from './clashes.ts';
+import { clashesOf } from './clashes.ts';
 import { forbiddenBecause, movedSowing, type SowingMove } from './moved-sowing.ts';
 import type { OpenPlan } from './open-plan.ts';
 
@@ -23,17 +22,13 @@ const likely = 0.5;
 export interface PreviewState {
   readonly problem: PlanningProblem;
   readonly sowings: readonly ChosenSowing[];
-  readonly kitOwned: KitMetres;
   readonly kitchens: readonly MarkedKitchen[];
   readonly byId: ReadonlyMap<string, { readonly sowing: ChosenSowing; readonly rank: number }>;
   /** Clashes that the plan has already, by sowing; found when first asked for. */
   readonly clashesBefore: Map<string, readonly string[]>;
 }
 
-export function preparePreview(
-  open: Pick<OpenPlan, 'problem' | 'sowings'> & { readonly garden: Pick<Garden, 'kit'> },
-): PreviewState {
-  const { problem, sowings, garden } = open;
+export function preparePreview({ problem, sowings }: Pick<OpenPlan, 'problem' | 'sowings'>): PreviewState {
   const kitchens = problem.context.members
     .slice(0, eatingMembers)
     .map((_, m) =>
@@ -42,7 +37,6 @@ export function preparePreview(
   return {
     problem,
     sowings,
-    kitOwned: { mesh: garden.kit.meshM, net: garden.kit.netM },
     kitchens,
     byId: new Map(sowings.map((sowing, i) => [sowing.id, { sowing, rank: i + 1 }])),
     clashesBefore: new Map(),
@@ -90,12 +84,12 @@ const keyOf = ({ over, where, with: others }: Pick<Clash, 'over' | 'where' | 'wi
   `${over}/${where}/${over === 'ground' || over === 'rotation' ? others.join() : ''}`;
 
 function clashesAfter(state: PreviewState, sowing: ChosenSowing, moved: ChosenSowing): Clash[] {
-  const { problem, kitOwned, sowings, clashesBefore } = state;
+  const { problem, sowings, clashesBefore } = state;
   const others = sowings.filter((other) => other !== sowing);
   const before =
-    clashesBefore.get(sowing.id) ?? clashesOf(problem, kitOwned, sowing, others).map((clash) => keyOf(clash));
+    clashesBefore.get(sowing.id) ?? clashesOf(problem, sowing, others).map((clash) => keyOf(clash));
   clashesBefore.set(sowing.id, before);
-  return clashesOf(problem, kitOwned, moved, others).map((clash) => ({
+  return clashesOf(problem, moved, others).map((clash) => ({
     ...clash,
     before: before.includes(keyOf(clash)),
   }));

@@ -45,6 +45,12 @@ function benchesOf(problem: PlanningProblem, sowing: ReportSowing, plan: SowingP
   });
 }
 
+/** What the plan could not lend it, it goes without. */
+const withoutKit = (
+  protection: SowingPlan['protection'],
+  sowing: ReportSowing | undefined,
+): SowingPlan['protection'] => protection.filter((kit) => sowing?.withoutKit?.includes(kit) !== true);
+
 /** A sowing as the report has it; null where kind, place or route are no longer in the garden file. */
 export function plannedOf(garden: Garden, problem: PlanningProblem, sowing: ReportSowing): Planned | null {
   const kind = kindOf(garden, sowing.kind);
@@ -71,7 +77,7 @@ export function plannedOf(garden: Garden, problem: PlanningProblem, sowing: Repo
     plantDay: raised && last !== undefined ? dayOf(last.from) : null,
     clearDay: dayOf(sowing.clear),
     plantsCount: Math.abs(full - sowing.count.plant) <= countTolerance ? full : sowing.count.plant,
-    protection: problem.protection,
+    protection: withoutKit(problem.protection, sowing),
     keepsSeed: problem.savesSeedOf.has(kind.id),
     care: careOf(own),
   };
@@ -112,7 +118,7 @@ function standingOf(problem: PlanningProblem, crop: StandingCrop, sowing: Report
     id: crop.plan.id,
     number: sowing?.number ?? 0,
     state: crop.state,
-    plan: { ...crop.plan, clearDay },
+    plan: { ...crop.plan, clearDay, protection: withoutKit(crop.plan.protection, sowing) },
     ground: crop.ground,
     stripsCount: crop.stripsCount,
     groundFromWeek: crop.groundFromWeek,

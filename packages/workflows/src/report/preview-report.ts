@@ -28,7 +28,7 @@ export interface Clash {
   readonly to: string;
   /** Sowings that it clashes with. */
   readonly with: readonly string[];
-  /** Strips, m² of bench or metres of kit too few; weeks of rest too few. */
+  /** Strips, m² of bench, metres or pieces of kit, or years of rest too few. */
   readonly short: number;
   /** The plan has this clash without the move, too. */
   readonly before: boolean;
