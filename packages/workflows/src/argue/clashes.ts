@@ -136,7 +136,7 @@ function benchClashes(
 }
 
 /** What a sowing would have lent to it; nothing where it has to do without in the plan already. */
-function kitUses(problem: PlanningProblem, sowing: ChosenSowing): KitUse[] {
+export function kitUses(problem: PlanningProblem, sowing: ChosenSowing): KitUse[] {
   const { plan, withoutKit = [] } = sowing;
   return kitOfSowing(problem, { ...sowing, standing: sowing.standing !== null }).filter(
     ({ kit }) =>
@@ -148,6 +148,7 @@ function kitClashes(
   problem: PlanningProblem,
   sowing: ChosenSowing,
   others: readonly ChosenSowing[],
+  usesOf: (other: ChosenSowing) => readonly KitUse[],
 ): Found[] {
   const owned = problem.ownedKit;
   const wanted = owned === undefined ? [] : kitUses(problem, sowing);
@@ -156,7 +157,7 @@ function kitClashes(
     .filter(
       (other) => other.groundFromWeek < sowing.groundToWeek && sowing.groundFromWeek < other.groundToWeek,
     )
-    .map((other) => ({ id: other.id, uses: kitUses(problem, other) }));
+    .map((other) => ({ id: other.id, uses: usesOf(other) }));
   const amountIn = (uses: readonly KitUse[], kit: KitId, week: Week): number =>
     uses.reduce(
       (sum, use) => sum + (use.kit === kit && use.fromWeek <= week && week < use.toWeek ? use.amount : 0),
@@ -173,15 +174,17 @@ function kitClashes(
   });
 }
 
+/** `usesOf`: the kit of the others, which do not move. */
 export function clashesOf(
   problem: PlanningProblem,
   sowing: ChosenSowing,
   others: readonly ChosenSowing[],
+  usesOf: (other: ChosenSowing) => readonly KitUse[],
 ): Found[] {
   return [
     ...groundClashes(sowing, others),
     ...benchClashes(problem, sowing, others),
     ...rotationClashes(problem, sowing, others),
-    ...kitClashes(problem, sowing, others),
+    ...kitClashes(problem, sowing, others, usesOf),
   ];
 }

@@ -4,7 +4,7 @@
  * on it that no other does, so that salad which slips from winter into the glut of spring counts as lost.
  */
 import { type Day, mondayOf, type Week } from '@twelvemonth/basis';
-import { inSeasonDays, NEVER, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
+import { inSeasonDays, type Lot, NEVER, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
 import { type PlanningProblem, type Plate, plateRules, pour } from '@twelvemonth/planning';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
 import type { UnsafeBecause } from '../report/argue-report.ts';
@@ -73,7 +73,7 @@ export function meanServings(problem: PlanningProblem, runs: readonly SowingRun[
   return sum / Math.max(1, runs.length);
 }
 
-/** A plate a member, filled by all that the household has but one sowing: what a run would add to it. */
+/** A plate a member, filled in the roles of one sowing by all that the household has but it: what a run would add. */
 export function plateWithout(
   problem: PlanningProblem,
   sowings: readonly ChosenSowing[],
@@ -81,11 +81,14 @@ export function plateWithout(
 ): (runs: readonly SowingRun[]) => number {
   const rules = plateRules(problem);
   const count = Math.min(triedMembers, problem.context.members.length);
+  const own = new Set<string>(sowing.plan.kind.harvests.map((harvest) => harvest.role));
   const plates = Array.from({ length: count }, (_, m): Plate => {
     const plate = { covered: new Float64Array(rules.appetite.length) };
-    for (const lot of problem.stock) pour(rules, plate, lot, 1, true, null);
-    for (const other of sowings)
-      if (other !== sowing) for (const lot of other.runs[m]!.lots) pour(rules, plate, lot, 1, true, null);
+    const fill = (lots: readonly Lot[]): void => {
+      for (const lot of lots) if (own.has(lot.role)) pour(rules, plate, lot, 1, true, null);
+    };
+    fill(problem.stock);
+    for (const other of sowings) if (other !== sowing) fill(other.runs[m]!.lots);
     return plate;
   });
   return (runs) => {

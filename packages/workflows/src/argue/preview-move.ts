@@ -5,12 +5,12 @@
  */
 import { bandOf, isoOfWeek, meanOf } from '@twelvemonth/basis';
 import { type EatenAgain, eatAgain, eatMarked, isLean, type MarkedKitchen } from '@twelvemonth/growing';
-import type { PlanningProblem } from '@twelvemonth/planning';
+import type { KitUse, PlanningProblem } from '@twelvemonth/planning';
 import { dayBandOf } from '../forecast/day-band.ts';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
 import { harvestsOf } from '../plan/report-sowings.ts';
 import type { Clash, LeanChange, MovePreview, RoleChange } from '../report/preview-report.ts';
-import { clashesOf } from './clashes.ts';
+import { clashesOf, kitUses } from './clashes.ts';
 import { forbiddenBecause, movedSowing, type SowingMove } from './moved-sowing.ts';
 import type { OpenPlan } from './open-plan.ts';
 
@@ -24,6 +24,8 @@ export interface PreviewState {
   readonly sowings: readonly ChosenSowing[];
   readonly kitchens: readonly MarkedKitchen[];
   readonly byId: ReadonlyMap<string, { readonly sowing: ChosenSowing; readonly rank: number }>;
+  /** Kit that each sowing has, or would have. */
+  readonly kit: ReadonlyMap<ChosenSowing, readonly KitUse[]>;
   /** Clashes that the plan has already, by sowing; found when first asked for. */
   readonly clashesBefore: Map<string, readonly string[]>;
 }
@@ -39,6 +41,7 @@ export function preparePreview({ problem, sowings }: Pick<OpenPlan, 'problem' | 
     sowings,
     kitchens,
     byId: new Map(sowings.map((sowing, i) => [sowing.id, { sowing, rank: i + 1 }])),
+    kit: new Map(sowings.map((sowing) => [sowing, kitUses(problem, sowing)])),
     clashesBefore: new Map(),
   };
 }
@@ -84,12 +87,13 @@ const keyOf = ({ over, where, with: others }: Pick<Clash, 'over' | 'where' | 'wi
   `${over}/${where}/${over === 'ground' || over === 'rotation' ? others.join() : ''}`;
 
 function clashesAfter(state: PreviewState, sowing: ChosenSowing, moved: ChosenSowing): Clash[] {
-  const { problem, sowings, clashesBefore } = state;
+  const { problem, sowings, kit, clashesBefore } = state;
+  const usesOf = (other: ChosenSowing): readonly KitUse[] => kit.get(other) ?? [];
   const others = sowings.filter((other) => other !== sowing);
   const before =
-    clashesBefore.get(sowing.id) ?? clashesOf(problem, sowing, others).map((clash) => keyOf(clash));
+    clashesBefore.get(sowing.id) ?? clashesOf(problem, sowing, others, usesOf).map((clash) => keyOf(clash));
   clashesBefore.set(sowing.id, before);
-  return clashesOf(problem, moved, others).map((clash) => ({
+  return clashesOf(problem, moved, others, usesOf).map((clash) => ({
     ...clash,
     before: before.includes(keyOf(clash)),
   }));
