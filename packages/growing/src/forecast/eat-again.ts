@@ -21,7 +21,7 @@ export interface MarkedKitchen {
 }
 
 const copyOf = (shelves: readonly (readonly Shelf[])[]): Shelf[][] =>
-  shelves.map((role) => role.map(({ lot, left }) => ({ lot, left })));
+  shelves.map((role) => role.map((shelf) => ({ ...shelf })));
 
 /** Eats once through, and remembers the shelves. `sources`: lots by source, in the order in which they are offered. */
 export function eatMarked(
@@ -93,7 +93,7 @@ export function eatAgain(base: MarkedKitchen, rank: number, lots: readonly Lot[]
   const mark = Math.floor(first / markEveryWeeks);
   const from = mark * markEveryWeeks;
   const kitchen = kitchenOf(appetite, roleRows, null);
-  kitchen.lay(marks[mark]!, from);
+  kitchen.lay(marks[mark]!);
   let to = weekCount;
   for (let w = from; w < weekCount; w++) {
     if (w > last && w % markEveryWeeks === 0 && isSame(kitchen.shelves, marks[w / markEveryWeeks]!)) {

@@ -41,33 +41,37 @@ const noLimits: RoomG = new Map();
 export interface Shelf {
   readonly lot: Lot;
   left: number;
+  /** In which order it is eaten: fresh 0, standing 1, stores 2. Standing crops turn into stock when they are lifted. */
+  order: number;
 }
 
-/** Standing crops turn into stock when they are lifted. */
-const isInStore = ({ lot }: Shelf, week: Week): boolean =>
-  lot.form === 'store' || (lot.storeFromWeek !== null && lot.storeFromWeek <= week);
+const inStore = formOrder.store;
 
-const entersStore = ({ lot }: Shelf, week: Week): boolean => lot.store !== null && lot.storeFromWeek === week;
+const shelfOf = (lot: Lot, left: number, week: Week): Shelf => ({
+  lot,
+  left,
+  order: lot.storeFromWeek !== null && lot.storeFromWeek <= week ? inStore : formOrder[lot.form],
+});
 
 /** What comes into a store that is full is eaten this week or lost. */
 function intoStore(shelf: Shelf, week: Week, room: StoreRoom): Shelf[] {
   const { lot } = shelf;
-  if (lot.store === null || !entersStore(shelf, week)) return [shelf];
+  if (lot.store === null || lot.storeFromWeek !== week) return [shelf];
   const fits = Math.min(shelf.left, room.fitting(lot.store, lot));
   room.take(lot.store, lot, fits);
   const over = shelf.left - fits;
   if (over <= 1e-6) return [shelf];
   const spoiling: Lot = { ...lot, form: 'fresh', store: null, storeFromWeek: null, toWeek: week };
   return [
-    { lot, left: fits },
-    { lot: spoiling, left: over },
+    { lot, left: fits, order: inStore },
+    { lot: spoiling, left: over, order: formOrder.fresh },
   ];
 }
 
 /** The part of a lot at its end that is frozen or put into jars, as the shelf that it fills; null: none. */
 function putByShelf(shelf: Shelf, week: Week, room: StoreRoom): Shelf | null {
   const { putBy } = shelf.lot;
-  if (putBy === null || isInStore(shelf, week)) return null;
+  if (putBy === null || shelf.order === inStore) return null;
   const left = Math.min(shelf.left, room.fitting(putBy.store, shelf.lot));
   if (left <= 1e-6) return null;
   room.take(putBy.store, shelf.lot, left);
@@ -84,7 +88,7 @@ function putByShelf(shelf: Shelf, week: Week, room: StoreRoom): Shelf | null {
     toWeek: week + lifeWeeks,
     putBy: null,
   };
-  return { lot, left };
+  return { lot, left, order: inStore };
 }
 
 function tableOf(appetite: Appetite): Float64Array[] {
@@ -123,27 +127,31 @@ export interface Kitchen {
   readonly eaten: Eaten;
   /** What lies there between two weeks, by role. */
   readonly shelves: Shelf[][];
-  /** Lays the shelves as they were at the beginning of a week, an index. */
-  lay(shelves: readonly (readonly Shelf[])[], w: number): void;
+  /** Lays the shelves as they were between two weeks. */
+  lay(shelves: readonly (readonly Shelf[])[]): void;
   /** Goes through a week, an index; the weeks before it have been gone through. */
   week(w: number, arriving: readonly Lot[]): void;
 }
 
-const orderOf = (shelf: Shelf, week: Week): number =>
-  formOrder[isInStore(shelf, week) ? 'store' : shelf.lot.form];
+const byOrder = (a: Shelf, b: Shelf): number => a.order - b.order || a.lot.toWeek - b.lot.toWeek;
 
-const byOrder =
-  (week: Week) =>
-  (a: Shelf, b: Shelf): number =>
-    orderOf(a, week) - orderOf(b, week) || a.lot.toWeek - b.lot.toWeek;
-
-function putInOrder(shelves: Shelf[], week: Week): void {
-  const compare = byOrder(week);
+function putInOrder(shelves: Shelf[]): void {
   for (let i = 1; i < shelves.length; i++)
-    if (compare(shelves[i - 1]!, shelves[i]!) > 0) {
-      shelves.sort(compare);
+    if (byOrder(shelves[i - 1]!, shelves[i]!) > 0) {
+      shelves.sort(byOrder);
       return;
     }
+}
+
+/** What is lifted this week is stock from now on; true where some of it wants room in a store. */
+function liftStanding(shelves: readonly Shelf[], week: Week): boolean {
+  let wantsRoom = false;
+  for (const shelf of shelves) {
+    if (shelf.lot.storeFromWeek !== week) continue;
+    shelf.order = inStore;
+    if (shelf.lot.store !== null) wantsRoom = true;
+  }
+  return wantsRoom;
 }
 
 export function kitchenOf(appetite: Appetite, roleRows: readonly RoleRow[], onEat: OnEat | null): Kitchen {
@@ -166,25 +174,23 @@ export function kitchenOf(appetite: Appetite, roleRows: readonly RoleRow[], onEa
   const limited = appetite.roomG !== undefined && appetite.roomG.size > 0;
   const kitchen: Kitchen = { eaten: result, shelves: roles.map(() => []), lay, week: goThrough };
 
-  function lay(shelves: readonly (readonly Shelf[])[], w: number): void {
+  function lay(shelves: readonly (readonly Shelf[])[]): void {
     room.clear();
     shelves.forEach((role, r) => {
-      kitchen.shelves[r] = role.map(({ lot, left }) => ({ lot, left }));
-      for (const { lot, left } of role)
-        if (limited && lot.store !== null && isInStore({ lot, left }, fromWeek + w - 1))
-          room.take(lot.store, lot, left);
+      kitchen.shelves[r] = role.map((shelf) => ({ ...shelf }));
+      for (const { lot, left, order } of role)
+        if (limited && lot.store !== null && order === inStore) room.take(lot.store, lot, left);
     });
   }
 
   function eatOwn(r: number, w: number): number {
-    const week = fromWeek + w;
     const here = kitchen.shelves[r]!;
-    putInOrder(here, week);
+    putInOrder(here);
     const want = appetite.garden[r]![w]!;
     const kindCap = appetite.kindCap[r]!;
     const ofKind = kindCap === Number.POSITIVE_INFINITY ? null : new Map<string, number>();
     const had = takeFrom(here, want, kindCap, ofKind, (shelf, amount) => {
-      if (isInStore(shelf, week)) result.fromStock[r]![w]! += amount;
+      if (shelf.order === inStore) result.fromStock[r]![w]! += amount;
       onEat?.(shelf.lot, r, w, amount);
     });
     result.eaten[r]![w] = had;
@@ -192,12 +198,11 @@ export function kitchenOf(appetite: Appetite, roleRows: readonly RoleRow[], onEa
   }
 
   function eatInstead(r: number, w: number, missing: Float64Array): void {
-    const week = fromWeek + w;
     const want = appetite.garden[r]![w]!;
     for (const sub of substitutes[r]!) {
       if (missing[r]! <= 1e-9) break;
       const most = Math.min(missing[r]!, want * sub.mostShare) * sub.exchange;
-      const spare = kitchen.shelves[sub.index]!.filter((shelf) => !isInStore(shelf, week));
+      const spare = kitchen.shelves[sub.index]!.filter((shelf) => shelf.order !== inStore);
       const had =
         takeFrom(spare, most, Number.POSITIVE_INFINITY, null, (shelf, amount) =>
           onEat?.(shelf.lot, r, w, amount / sub.exchange),
@@ -225,7 +230,7 @@ export function kitchenOf(appetite: Appetite, roleRows: readonly RoleRow[], onEa
         shelf.left -= lost;
         if (shelf.left <= 1e-6) continue;
         kept.push(shelf);
-        if (!isInStore(shelf, week)) continue;
+        if (shelf.order !== inStore) continue;
         result.stockLeft[r]![w]! += shelf.left;
         if (limited && lot.store !== null) room.take(lot.store, lot, shelf.left);
       }
@@ -246,13 +251,12 @@ export function kitchenOf(appetite: Appetite, roleRows: readonly RoleRow[], onEa
     const { shelves } = kitchen;
     for (const lot of arriving) {
       const r = roleIndex.get(lot.role)!;
-      shelves[r]!.push({ lot, left: lot.servings });
+      shelves[r]!.push(shelfOf(lot, lot.servings, week));
       if (lot.fromWeek === week) result.offered[r]![w]! += lot.servings;
     }
-    if (limited && w > 0)
-      for (let r = 0; r < roles.length; r++)
-        if (shelves[r]!.some((shelf) => entersStore(shelf, week)))
-          shelves[r] = shelves[r]!.flatMap((shelf) => intoStore(shelf, week, room));
+    for (let r = 0; r < roles.length; r++)
+      if (liftStanding(shelves[r]!, week) && limited && w > 0)
+        shelves[r] = shelves[r]!.flatMap((shelf) => intoStore(shelf, week, room));
     const missing = new Float64Array(roles.length);
     for (let r = 0; r < roles.length; r++) missing[r] = eatOwn(r, w);
     for (let r = 0; r < roles.length; r++) eatInstead(r, w, missing);
