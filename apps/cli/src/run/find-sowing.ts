@@ -1,6 +1,6 @@
 import type { Day } from '@twelvemonth/basis';
 import { nearestName, type OpenPlan } from '@twelvemonth/workflows';
-import { noSuchSowingText, notInFileText } from '../words/help-words.ts';
+import { emptyPlanText, noSuchSowingText, notInFileText } from '../words/help-words.ts';
 import { CliFailure } from './cli-failure.ts';
 
 /** The sowing that is meant by an id, by the number on its label, or by its kind: the next of that kind to be begun. */
@@ -20,5 +20,6 @@ export function findSowing(open: OpenPlan, what: string, today: Day): string {
     sowings.flatMap(({ id, plan: { kind } }) => [id, kind.id, kind.name]),
   );
   const numbers = sowings.map((s) => s.number);
+  if (numbers.length === 0) throw new CliFailure(emptyPlanText);
   throw new CliFailure(noSuchSowingText(what, nearest, Math.min(...numbers), Math.max(...numbers)), 2);
 }

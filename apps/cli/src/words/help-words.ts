@@ -158,6 +158,8 @@ export const noSuchRoleText = (
     : `There is no kitchen role "${text}".${nearest === '' ? '' : ` Was "${nearest}" meant?`} This household's are: ${eaten.join(', ')}.`;
 export const standsForYearsText = (kindName: string): string =>
   `${kindName} stands for years: it is planted once, under "standing", and not sown anew by the plan.`;
+export const emptyPlanText =
+  'There is no sowing in this plan, and nothing stands. Give a day as 2027-02-08 for its week, or ask twelvemonth slots where a kind would fit.';
 export const notInFileText = (id: string): string =>
   `The plan has ${id}, but the garden file no longer has its kind, its place or what it is raised on. Plan again: twelvemonth plan FILE --out DIR`;
 export const kindArgument = 'a kind, as "twelvemonth kinds" lists it';
