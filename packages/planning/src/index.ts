@@ -14,6 +14,8 @@ export * from './candidates/routes.ts';
 export * from './candidates/standing-options.ts';
 export * from './conflicts/demand-program.ts';
 export * from './conflicts/irreducible-set.ts';
+export * from './decision/fallback.ts';
+export * from './decision/parting-rule.ts';
 export * from './problem.ts';
 export * from './program/bench-grain.ts';
 export * from './program/price.ts';

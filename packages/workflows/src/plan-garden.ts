@@ -32,6 +32,7 @@ import { openTin } from './forecast/seed-tin.ts';
 import { chooseAndLay } from './plan/choose-and-lay.ts';
 import type { ChosenSowing } from './plan/chosen-sowings.ts';
 import { fleeceNights } from './plan/fleece-nights.ts';
+import { withDecisions } from './plan/make-or-break.ts';
 import { problemOfPlan } from './plan/problem-of-plan.ts';
 import { reasonForNothing } from './plan/reason-for-nothing.ts';
 import { reportBenches } from './plan/report-benches.ts';
@@ -199,6 +200,8 @@ export async function planGarden(
   const reported = sowings.map((sowing, i) => reportSowing(problem, sowings, sowing, worth[i]!, tin));
   const ground = reportGround(problem, sowings, reported, unplaced);
   const ledger = ledgerOf(problem, chosen);
+  const { candidates, scenarios } = chosen;
+  const risked = { problem, check, candidates, scenarios, freeBench: ledger.freeBench };
   const shortages = shortagesOf(
     {
       problem,
@@ -230,7 +233,7 @@ export async function planGarden(
     ...(cleared.length === 0 ? {} : { cleared }),
     nothing: reasonForNothing(problem, reported),
     conflicts: from.conflicts,
-    sowings: reported,
+    sowings: withDecisions(risked, sowings, reported),
     weeks: reportWeeks(problem, eaten),
     shortages: shortages.map(({ fromWeek, toWeek, remedy, ...rest }) => ({
       ...rest,

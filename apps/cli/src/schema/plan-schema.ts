@@ -5,6 +5,28 @@ import { band, dayBand, isoDay, issue, type SameShape, stage, threeNumbers } fro
 
 /** What `plan --json` writes; published as docs/schema/plan.schema.json. */
 
+const decision = z.object({
+  decisionDay: isoDay,
+  rule: z.object({
+    code: z.enum(['up', 'standing', 'not-bolted', 'leaves', 'size']),
+    value: z.number(),
+  }),
+  chanceFails: z.number(),
+  failsWhenSeen: z.number(),
+  failsWhenNot: z.number(),
+  rightShare: z.number(),
+  fallback: z.object({
+    kind: z.string(),
+    kindName: z.string(),
+    startsAs: z.string(),
+    routeId: z.string(),
+    sow: isoDay,
+    plants: z.number(),
+    clear: isoDay,
+    servings: z.number(),
+  }),
+});
+
 const sowing = z.object({
   id: z.string(),
   number: z.int(),
@@ -55,6 +77,7 @@ const sowing = z.object({
   }),
   lastSafeDay: isoDay.nullable(),
   delays: z.array(z.object({ weeks: z.number(), servingsChange: z.number() })),
+  decision: decision.optional(),
 });
 
 const roleWeek = z.object({

@@ -7,6 +7,7 @@ import {
   numberRuns,
 } from '@twelvemonth/workflows';
 import { dateWords, dayNear, partOfMonth } from './date-words.ts';
+import { keepOrClearWords } from './decision-words.ts';
 import { dayReasonWord, kitWord, plainCode, riskWord, stageWord, startWord } from './garden-words.ts';
 import { restWords } from './ground-words.ts';
 import { amountText, capital, countOf, listText, servingsText } from './number-words.ts';
@@ -98,8 +99,12 @@ export function lastSafeWords(line: MonthLine): string {
   return line.weekLateServings === null ? day : `${day} (a week late: ${changeWords(line.weekLateServings)})`;
 }
 
-export const mindWords = (line: MonthLine): string =>
-  [...line.mind.slice(0, 2).map((m) => riskWord(m.code)), ...line.rests.map(restWords)].join('; ');
+export function mindWords(line: MonthLine): string {
+  const risks = line.mind.slice(0, 2).map((m) => riskWord(m.code));
+  const look =
+    line.decision === null ? [] : [`make or break ${dayNear(line.decision.decisionDay, line.day)}`];
+  return [...look, ...risks, ...line.rests.map(restWords)].join('; ');
+}
 
 const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
   'pot-on': 'Pot on',
@@ -116,6 +121,7 @@ const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
   'fleece-night': 'Fleece at hand for',
   lift: 'Lift',
   order: 'Order',
+  look: 'Make or break: look at',
   cure: 'Dry and cure',
 };
 
@@ -142,10 +148,11 @@ export function jobsWords(jobs: readonly MonthJob[]): string {
     job.count > 1 && countedJobs.includes(job.code) ? `${job.count} ${jobCrop(job)}` : jobCrop(job),
   );
   const place = first.placeName === '' ? '' : `, ${first.placeName}`;
-  if (first.code === 'kit-move' && jobs.length > 1) return jobs.map((job) => jobsWords([job])).join('; ');
+  if ((first.code === 'kit-move' || first.code === 'look') && jobs.length > 1)
+    return jobs.map((job) => jobsWords([job])).join('; ');
   const amount =
     first.amount === undefined ? first.amount : jobs.reduce((sum, job) => sum + (job.amount ?? 0), 0);
-  return `${dateWords.day(first.day)}: ${jobVerb({ ...first, amount })} ${listText(crops)}${place}`;
+  return `${dateWords.day(first.day)}: ${jobVerb({ ...first, amount })} ${listText(crops)}${place}${first.decision === undefined ? '' : `; ${keepOrClearWords(first.decision)}`}`;
 }
 
 export const jobWords = (job: MonthJob): string => jobsWords([job]);

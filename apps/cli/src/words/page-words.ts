@@ -1,6 +1,7 @@
 import { civilFromDay } from '@twelvemonth/basis';
 import type { DarkWords, FridgeWords, SeedWords, YearWords } from '@twelvemonth/workflows';
 import { dateWords, dayNear } from './date-words.ts';
+import { makeOrBreakWords } from './decision-words.ts';
 import { areaWord, habitWord, startWord, storeWord } from './garden-words.ts';
 import { handoverWords } from './ground-words.ts';
 import { changeWords, jobWords } from './line-words.ts';
@@ -33,7 +34,8 @@ export const darkWords: DarkWords = {
     const verb = line.startsAs === 'seed' ? 'sown' : 'planted';
     const out = line.plantOut === null ? '' : `, planted out about ${dayNear(line.plantOut, line.sow)}`;
     const by = line.lastSafeDay === null ? '' : `, at the latest ${dayNear(line.lastSafeDay, line.sow)}`;
-    return `${verb} ${dateWords.day(line.sow)}${by}${out}`;
+    const look = line.decision === null ? '' : `; ${makeOrBreakWords(line.decision, line.sow)}`;
+    return `${verb} ${dateWords.day(line.sow)}${by}${out}${look}`;
   },
   feeds: (line, page) =>
     line.feeds
@@ -48,7 +50,9 @@ export const darkWords: DarkWords = {
       : changeWords(line.fortnightLateServings).replace(' ', '\u00a0'),
   standingHeading: 'Stands already and feeds',
   standing: (line, page) =>
-    `${line.kindName} (${line.number}), ${line.placeName}: ${darkWords.feeds(line, page)}`,
+    `${line.kindName} (${line.number}), ${line.placeName}: ${darkWords.feeds(line, page)}${
+      line.decision === null ? '' : `; ${makeOrBreakWords(line.decision, page.head.planDay)}`
+    }`,
   handoversHeading: 'How the ground changes hands',
   handover: handoverWords,
   totalsHeading: 'What that comes to',

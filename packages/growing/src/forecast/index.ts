@@ -8,6 +8,7 @@ export { boltedShareBy } from './run-to-seed.ts';
 export * from './servings.ts';
 export * from './sowing-plan.ts';
 export * from './sowing-run.ts';
+export * from './sowing-state.ts';
 export type { RoomG } from './store-room.ts';
 export * from './torn-cover.ts';
 export { seldomVisitsPerWeek, visitedShare } from './unattended.ts';

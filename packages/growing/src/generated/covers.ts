@@ -226,4 +226,7 @@ export const coversTable = Object.freeze({
     'life-weeks': 52,
     'loss-per-week-share': 0,
   }),
+  'leaf': numbers({
+    'reference-days-per-leaf': 5,
+  }),
 });

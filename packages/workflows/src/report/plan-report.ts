@@ -39,6 +39,38 @@ export interface ReportHarvest {
   readonly servings: Band;
 }
 
+/** When a risky sowing is looked at, what must be seen by then, and what stands ready for its ground otherwise. */
+export interface ReportDecision {
+  readonly decisionDay: string;
+  /**
+   * 'up' · 'standing' (least share of plants) · 'not-bolted' (most share) · 'leaves' (least true leaves) · 'size' (least
+   * share of the size at which the harvest begins).
+   */
+  readonly rule: {
+    readonly code: 'up' | 'standing' | 'not-bolted' | 'leaves' | 'size';
+    readonly value: number;
+  };
+  /** Share of the planning members in which it gives less than half of a good year. */
+  readonly chanceFails: number;
+  /** The same where the sign is seen on the day, and where it is not. */
+  readonly failsWhenSeen: number;
+  readonly failsWhenNot: number;
+  /** Share of unseen members in which the sign is right. */
+  readonly rightShare: number;
+  /** Fits the same strips from that day on and is off them by the same day. */
+  readonly fallback: {
+    readonly kind: string;
+    readonly kindName: string;
+    readonly startsAs: string;
+    readonly routeId: string;
+    readonly sow: string;
+    readonly plants: number;
+    readonly clear: string;
+    /** Servings in the roles and weeks that the risky sowing was to feed. */
+    readonly servings: number;
+  };
+}
+
 export interface ReportSowing {
   readonly id: string;
   /** Short number for the label. */
@@ -102,6 +134,8 @@ export interface ReportSowing {
   readonly lastSafeDay: string | null;
   /** Change in mean servings when begun later. */
   readonly delays: readonly { readonly weeks: number; readonly servingsChange: number }[];
+  /** Risky sowings only, see docs/models/make-or-break.md. */
+  readonly decision?: ReportDecision | undefined;
 }
 
 export interface ReportRoleWeek {

@@ -1,5 +1,6 @@
 import { civilFromDay, type Day, dayFromCivil } from '@twelvemonth/basis';
 import type { PlanReport, ReportSowing } from '../report/plan-report.ts';
+import { type DecisionLine, decisionLineOf } from './decision-line.ts';
 import { type HandoverLine, handoverLines } from './handover-lines.ts';
 import { placeNamesOf } from './place-names.ts';
 import { addToMonth, dayOf, dayOrNull } from './sheet-days.ts';
@@ -27,6 +28,8 @@ export interface DarkLine {
     readonly servings: number;
   }[];
   readonly fortnightLateServings: number | null;
+  /** Risky ones: when to look, and what to do then. */
+  readonly decision: DecisionLine | null;
 }
 
 export interface DarkMonthsPage {
@@ -107,6 +110,7 @@ function darkLineOf(
     lastSafeDay: dayOrNull(sowing.lastSafeDay),
     feeds,
     fortnightLateServings: sowing.delays.find((d) => d.weeks === 2)?.servingsChange ?? null,
+    decision: decisionLineOf(sowing),
   };
 }
 

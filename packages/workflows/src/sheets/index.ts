@@ -1,4 +1,5 @@
 export * from './dark-months.ts';
+export type * from './decision-line.ts';
 export * from './fridge-page.ts';
 export * from './handover-lines.ts';
 export * from './month-sheet.ts';

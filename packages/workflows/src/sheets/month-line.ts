@@ -1,6 +1,7 @@
 import type { Day } from '@twelvemonth/basis';
 import type { ReportRest } from '../report/ground-report.ts';
 import type { ReportHarvest, ReportSowing } from '../report/plan-report.ts';
+import { type DecisionLine, decisionLineOf } from './decision-line.ts';
 import { dayOf, dayOrNull, mondayBefore } from './sheet-days.ts';
 
 export interface EatenPart {
@@ -46,6 +47,7 @@ export interface MonthLine {
   readonly mind: ReportSowing['risks'];
   /** Ground on which its family is back too soon. */
   readonly rests: readonly ReportRest[];
+  readonly decision: DecisionLine | null;
   readonly kit: readonly {
     readonly kit: string;
     readonly why: string;
@@ -129,6 +131,7 @@ export function lineOf(
       act === 'plant-out' ? null : (sowing.delays.find((d) => d.weeks === 1)?.servingsChange ?? null),
     mind: sowing.risks,
     rests: sowing.rests ?? [],
+    decision: decisionLineOf(sowing),
     kit: sowing.kit.map((k) => ({ ...k, from: dayOf(k.from), to: dayOf(k.to) })),
   };
 }

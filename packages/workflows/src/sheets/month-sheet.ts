@@ -2,9 +2,11 @@ import type { Day } from '@twelvemonth/basis';
 import type { KindCaution } from '@twelvemonth/growing';
 import type { SeedListLine } from '../report/forecast-report.ts';
 import type { PlanReport, ReportJob, ReportMaterials, ReportSowing } from '../report/plan-report.ts';
+import { type DecisionLine, decisionLineOf } from './decision-line.ts';
 import { type HandoverLine, handoverLines } from './handover-lines.ts';
 import { lineOf, type MonthLine } from './month-line.ts';
 import { type MonthWork, monthMaterialsOf, monthWorkOf } from './month-work.ts';
+import { placeNamesOf } from './place-names.ts';
 import { type CalendarMonth, dayOf, dayOrNull, daysOfMonthWeeks, mondayBefore } from './sheet-days.ts';
 import { headOf, type SheetHead } from './sheet-head.ts';
 
@@ -12,7 +14,7 @@ export type { EatenPart, LineAmount, MonthLine } from './month-line.ts';
 
 export interface MonthJob {
   readonly day: Day;
-  readonly code: ReportJob['code'];
+  readonly code: ReportJob['code'] | 'look';
   readonly area: string;
   readonly number: number | null;
   readonly sowing: string | null;
@@ -24,6 +26,8 @@ export interface MonthJob {
   readonly kit?: string | undefined;
   readonly amount?: number | undefined;
   readonly fromPlaceName?: string | undefined;
+  /** look: what to look for, and what to do then. */
+  readonly decision?: DecisionLine | undefined;
 }
 
 export interface MonthOrder {
@@ -96,15 +100,37 @@ function cautionsOf(ofKinds: ReadonlySet<string>, darkRoles: ReadonlySet<string>
   return cautions;
 }
 
+/** A risky sowing is looked at on its make-or-break day. */
+function looksOf(report: PlanReport): MonthJob[] {
+  return report.sowings.flatMap((sowing) => {
+    const decision = decisionLineOf(sowing);
+    if (decision === null) return [];
+    return [
+      {
+        day: decision.decisionDay,
+        code: 'look' as const,
+        area: sowing.area,
+        number: sowing.number,
+        sowing: sowing.id,
+        kindName: sowing.kindName,
+        placeName: placeNamesOf(sowing),
+        count: sowing.count.plant,
+        decision,
+      },
+    ];
+  });
+}
+
 function jobsOf(report: PlanReport, from: Day, to: Day): MonthJob[] {
   const numberById = new Map(report.sowings.map((s) => [s.id, s.number]));
-  return report.jobs
+  const jobs = report.jobs
     .filter((job) => job.code !== 'plant-out' && job.code !== 'order')
     .map((job) => ({
       ...job,
       day: dayOf(job.day),
       number: job.sowing === null ? null : (numberById.get(job.sowing) ?? null),
-    }))
+    }));
+  return [...jobs, ...looksOf(report)]
     .filter((job) => job.day >= from && job.day <= to)
     .sort((a, b) => a.day - b.day || a.code.localeCompare(b.code) || (a.number ?? 0) - (b.number ?? 0));
 }
