@@ -10,6 +10,7 @@ import { writePlanFiles } from '../run/plan-files.ts';
 import type { Terminal } from '../run/terminal.ts';
 import { workflowFunction } from '../run/workflow-functions.ts';
 import { commandHelp, fileArgument, optionHelp } from '../words/help-words.ts';
+import { issueText } from '../words/issue-words.ts';
 import { writtenText } from '../words/plan-words.ts';
 
 interface PlanFlags {
@@ -35,6 +36,7 @@ async function runPlan(file: string, flags: PlanFlags, terminal: Terminal): Prom
     timeLimitSeconds: flags.time ?? null,
   };
   const report = await makePlan(sound, wishes, { terminal, always: flags.progress === true });
+  for (const issue of report.issues) terminal.say(issueText(issue, file));
   const seedListOf = await workflowFunction('seedListOf');
   const seeds = seedListOf(report, sound.garden);
   if (flags.out !== undefined) {

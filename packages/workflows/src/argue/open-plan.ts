@@ -9,6 +9,7 @@ import type { PlanningProblem } from '@twelvemonth/planning';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
 import type { PlanRefusal } from '../plan-garden.ts';
 import { buildProblem, contextOf } from '../problem/build-problem.ts';
+import { gardenOfPlan } from '../replan/garden-of-plan.ts';
 import type { PlanReport } from '../report/plan-report.ts';
 import { sowingsOfReport } from './sowings-of-report.ts';
 
@@ -55,7 +56,8 @@ export function openPlan(
   const planned = contextOf(garden, daily, 'plan', size);
   const check = contextOf(garden, daily, 'check', { ...size, memberCount: options.memberCount });
   if (planned === null || check === null) return cannot('no-climate');
-  const problem: PlanningProblem = { ...buildProblem(garden, planned, size), context: check };
+  const asPlanned = report === null ? garden : gardenOfPlan(garden, report);
+  const problem: PlanningProblem = { ...buildProblem(asPlanned, planned, size), context: check };
   if (problem.ground.length === 0) return cannot('no-ground');
   if (problem.appetite.roles.length === 0) return cannot('no-appetite');
   const { sowings, lost } = sowingsOfReport(garden, problem, report);

@@ -86,7 +86,7 @@ export function plannedOf(garden: Garden, problem: PlanningProblem, sowing: Repo
   return {
     id: sowing.id,
     number: sowing.number,
-    state: 'draft',
+    state: sowing.begun === undefined ? 'draft' : 'done',
     plan,
     ground,
     stripsCount,

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dayFromIso } from '@twelvemonth/basis';
 import { type Garden, parseGarden } from '@twelvemonth/garden';
 import { describe, expect, it } from 'vitest';
+import { openPlan } from '../argue/open-plan.ts';
 import { comparePlans } from '../compare/compare-plans.ts';
 import { planGarden } from '../plan-garden.ts';
 import type { PlanPorts } from '../ports.ts';
@@ -61,6 +62,11 @@ describe('planning again', () => {
       expect(now.begun!.plants).toBeGreaterThan(0);
     }
     expect(summer.proof.violations).toEqual([]);
+    const open = openPlan(balcony, null, summer, { fromDay: start, weeks: 52, memberCount: 2, seed: 1 });
+    if (open.kind !== 'done') throw new Error(open.reason);
+    expect(open.value.lost).toEqual([]);
+    const idsOf = (list: readonly { readonly id: string }[]) => list.map(({ id }) => id).sort();
+    expect(idsOf(open.value.sowings)).toEqual(idsOf(summer.sowings));
     const autumn = await plan(balcony, start + 120, summer);
     expect(autumn.proof.violations).toEqual([]);
     const still = summer.sowings.filter((s) => s.begun && dayFromIso(s.clear)! > start + 120);
