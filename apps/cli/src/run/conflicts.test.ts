@@ -132,3 +132,9 @@ test('at least so many and at most fewer', async () => {
   expect(setsOf(report)).toEqual([['at-most', 'yearly']]);
   expect(report.conflicts[0]!.possiblePlants).toBe(4);
 });
+
+test('more than the hours allow: both are named, and as many as the hours allow are offered', async () => {
+  const report = await plan(text(', "hoursPerWeek": 0.02, "wishes": [{ "kind": "leek", "atLeast": 60 }]'));
+  expect(setsOf(report)).toEqual([['at-least', 'hours']]);
+  expect(report.conflicts[0]!.possiblePlants).toBeLessThan(60);
+});
