@@ -1,6 +1,7 @@
 export * from './beds/closed-beds.ts';
 export * from './beds/feeding.ts';
 export * from './beds/handovers.ts';
+export * from './beds/interplant.ts';
 export * from './beds/kit-needs.ts';
 export * from './beds/lend-kit.ts';
 export * from './beds/planted-year.ts';

@@ -61,3 +61,9 @@ export const notPlaced = z.object({
   wantedM2: z.number(),
   placedM2: z.number(),
 });
+
+export const guest = z.object({
+  from: isoDay,
+  until: isoDay,
+  hosts: z.array(z.object({ sowing: z.string(), strips: z.int() })),
+});

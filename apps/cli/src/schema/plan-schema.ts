@@ -1,6 +1,6 @@
 import type { PlanReport } from '@twelvemonth/workflows';
 import { z } from 'zod';
-import { feeding, handover, kitLedger, notPlaced, rest } from './ground-schema.ts';
+import { feeding, guest, handover, kitLedger, notPlaced, rest } from './ground-schema.ts';
 import { band, dayBand, isoDay, issue, type SameShape, stage, threeNumbers } from './schema-parts.ts';
 
 /** What `plan --json` writes; published as docs/schema/plan.schema.json. */
@@ -71,6 +71,7 @@ const sowing = z.object({
   kit: z.array(z.object({ kit: z.string(), why: z.string(), from: isoDay, to: isoDay })),
   withoutKit: z.array(z.string()).optional(),
   rests: z.array(rest).optional(),
+  guestOf: guest.optional(),
   reason: z.object({
     feeds: z.array(z.object({ role: z.string(), from: isoDay, to: isoDay, servings: z.number() })),
     missingWithout: z.number(),

@@ -59,8 +59,19 @@ export function whereWords(line: MonthLine): string {
   const stops = [...new Set(raised), ...(beds === '' ? [] : [beds])];
   const route = stops.length > 0 ? stops.join(' → ') : (line.path.at(-1)?.placeName ?? '');
   const clear = line.clearFirst.map((c) => `${c.kindName} (${c.number}) out by ${dayNear(c.by, line.day)}`);
+  const between =
+    line.between.length === 0
+      ? []
+      : [
+          `between ${listText(line.between.map((b) => `${b.kindName} (${b.number})`))}, where it is cleared already`,
+        ];
   const kit = [...new Set(line.kit.map((k) => `${kitWord(k.kit)} from ${dayNear(k.from, line.day)}`))];
-  return [route, ...(clear.length > 0 ? [`first ${listText(clear)}`] : []), ...kit.slice(0, 2)].join('; ');
+  return [
+    route,
+    ...between,
+    ...(clear.length > 0 ? [`first ${listText(clear)}`] : []),
+    ...kit.slice(0, 2),
+  ].join('; ');
 }
 
 const roughSpanDays = 35;
@@ -127,7 +138,8 @@ const jobVerbs: Readonly<Record<MonthJob['code'], string>> = {
 
 function jobVerb(job: MonthJob): string {
   const { amount, kit, fromPlaceName } = job;
-  if (job.code === 'feed' && amount !== undefined) return `${countOf(amount, 'barrow')} of compost for`;
+  if (job.code === 'feed' && amount !== undefined)
+    return `${countOf(Math.max(0.5, Math.round(amount * 2) / 2), 'barrow')} of compost for`;
   if (job.code === 'kit-move' && amount !== undefined && kit !== undefined)
     return `Carry ${amountText(amount)}\u00a0m of ${kitWord(kit)} from ${fromPlaceName ?? ''} to`;
   return jobVerbs[job.code] ?? capital(plainCode(job.code));

@@ -113,6 +113,9 @@ export function assembleKind(
     freshManure: read.text('fresh-manure') as CropType['freshManure'],
     limeBefore: read.yes('lime-before'),
     canesPerM2: read.number('canes-per-m2'),
+    guestCrops: read.list('guest-crops').filter((crop) => crop !== 'none'),
+    guestWeeks: read.number('guest-weeks'),
+    guestShare: read.number('guest-share'),
   };
   if (read.issues.length === 0) complainOfDisorder(kind, read);
   return { kind, issues: read.issues, asked: read.asked };

@@ -268,6 +268,11 @@ export interface CropType {
   /** Acid ground is limed before it. */
   readonly limeBefore: boolean;
   readonly canesPerM2: number;
+
+  /** Crops that may be planted between it in so many of its last weeks, on the share of strips released by then. */
+  readonly guestCrops: readonly string[];
+  readonly guestWeeks: number;
+  readonly guestShare: number;
 }
 
 export interface Hazard {

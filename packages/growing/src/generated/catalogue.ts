@@ -1462,6 +1462,9 @@ rowsBySubject: {
 ["fresh-manure","bears","","","text","","","practice","",""],
 ["lime-before","no","","","text","","","practice","",""],
 ["canes-per-m2","0","","","count-per-m2","","","practice","",""],
+["guest-crops","none","","","text","","","practice","",""],
+["guest-weeks","0","","","weeks","","","practice","",""],
+["guest-share","0","","","share","","","practice","",""],
 ["rooting","middle","","","text","","","practice","","0.6 m; where the table of root depths has no row of its own"],
 ],
 "family:Alliaceae": [
@@ -1626,6 +1629,9 @@ rowsBySubject: {
 ],
 "crop:broad-bean": [
 ["wind-loss-share","0.08","0.03","0.15","share","kort-1988","shelter raised yields by 8 to 23 %","judged","open ground in a windy place","tall stems are rocked and broken"],
+["guest-crops","kale|cabbage|calabrese|sprouting-broccoli|cauliflower|brussels-sprout|leek","","","text","","","practice","","haulm is cut in pieces as picking ends"],
+["guest-weeks","2","1","3","weeks","","","judged","","haulm is cut in pieces as picking ends"],
+["guest-share","0.3","0.2","0.5","share","","","judged","","haulm is cut in pieces as picking ends"],
 ["family","Fabaceae","","","text","","","practice","",""],
 ["growth-base-c","0","","","c","cropgro-species","faba bean 0/27/30/40","handbook","",""],
 ["growth-optimum-c","20","19","27","c","cropgro-species","faba bean 0/27/30/40","judged","","Flowering is fastest at 20-25 C; 20 C keeps cool crops on one clock."],
@@ -1954,6 +1960,9 @@ rowsBySubject: {
 ["seeds-per-g","40","35","45","count-per-g","knott-handbook","cucumber","memory","",""],
 ["packet-seeds-count","8","","","count","","","practice","",""],
 ["seed-life-years","5","","","years","seed-longevity-list","cucumber","handbook","",""],
+["guest-crops","lettuce|lambs-lettuce|winter-purslane|spinach|mizuna|mustard-leaf|komatsuna|rocket-mustard|rocket-salad|land-cress|pak-choi|chinese-cabbage|parsley|chard|kale","","","text","","","practice","","strung up and bare below"],
+["guest-weeks","3","2","5","weeks","","","judged","","strung up and bare below"],
+["guest-share","0.5","0.3","0.6","share","","","judged","","strung up and bare below"],
 ["rooting","deep","","","text","fao-56","table 22, cucumber 0.7-1.2 m","handbook","",""],
 ],
 "crop:elephant-garlic": [
@@ -2027,6 +2036,9 @@ rowsBySubject: {
 ["rooting","middle","","","text","fao-56","table 22, faba bean 0.5-0.7 m","handbook","",""],
 ],
 "crop:french-bean": [
+["guest-crops","lettuce|lambs-lettuce|winter-purslane|spinach|mizuna|mustard-leaf|komatsuna|rocket-mustard|rocket-salad|land-cress|pak-choi|chinese-cabbage|parsley|chard|kale","","","text","","","practice","","every other plant goes when picking slackens"],
+["guest-weeks","3","2","5","weeks","","","judged","","every other plant goes when picking slackens"],
+["guest-share","0.4","0.2","0.5","share","","","judged","","every other plant goes when picking slackens"],
 ["family","Fabaceae","","","text","","","practice","",""],
 ["growth-base-c","7","","","c","","emergence to flower 6.8/24.0/34.1 C in a Portuguese study","memory","","CROPGRO itself has 5 C."],
 ["growth-optimum-c","26","24","27","c","cropgro-species","green bean 5/27/37/45","judged","","24-27 C; one clock with the other warm crops."],
@@ -2199,6 +2211,9 @@ rowsBySubject: {
 "crop:leek": [
 ["compost-l-per-m2","8","4.0","16","l-per-m2","","","judged","ground in good heart","a hungry crop: a centimetre or more of compost"],
 ["fresh-manure","bears","","","text","","","practice","",""],
+["guest-crops","lettuce|spinach|pea|broad-bean","","","text","","","practice","","lifted row by row"],
+["guest-weeks","4","2","8","weeks","","","judged","","lifted row by row"],
+["guest-share","0.5","0.3","0.6","share","","","judged","","lifted row by row"],
 ["family","Alliaceae","","","text","","","practice","",""],
 ["emergence-sum-c-days","130","90","222","c-days","bierhuizen-wagenvoort-1974","leek 1.7 C 222 C d, onion 219","judged","","That table has onion at 2.4 times the other sources, and leek beside onion; so between."],
 ["germination-share","0.6","","","share","federal-seed-act-germination","leek","handbook","",""],
@@ -2234,6 +2249,9 @@ rowsBySubject: {
 ["rooting","shallow","","","text","","","practice","","as onion and garlic"],
 ],
 "crop:lettuce": [
+["guest-crops","kale|cabbage|calabrese|sprouting-broccoli|cauliflower|brussels-sprout|celeriac|leek","","","text","","","practice","","cut head by head"],
+["guest-weeks","3","1","4","weeks","","","judged","","cut head by head"],
+["guest-share","0.5","0.3","0.6","share","","","judged","","cut head by head"],
 ["family","Asteraceae","","","text","","","practice","",""],
 ["starts-as","seed","","","text","","","practice","",""],
 ["seeds-per-g","850","800","900","count-per-g","knott-handbook","seeds per unit weight","memory","","lots differ by a fifth to a third"],
@@ -2431,6 +2449,9 @@ rowsBySubject: {
 ["rooting","deep","","","text","fao-56","table 22, parsnip 0.5-1.0 m","handbook","",""],
 ],
 "crop:pea": [
+["guest-crops","kale|cabbage|calabrese|sprouting-broccoli|cauliflower|brussels-sprout|leek","","","text","","","practice","","haulm is cut in pieces as picking ends"],
+["guest-weeks","2","1","3","weeks","","","judged","","haulm is cut in pieces as picking ends"],
+["guest-share","0.3","0.2","0.5","share","","","judged","","haulm is cut in pieces as picking ends"],
 ["family","Fabaceae","","","text","","","practice","",""],
 ["in-row-cm","5","","","cm","","","practice","maritime 50-56 N","5-7 cm in a band, bands 45-90 cm apart"],
 ["between-row-cm","60","","","cm","","","practice","maritime 50-56 N",""],
@@ -2483,6 +2504,9 @@ rowsBySubject: {
 ],
 "crop:potato": [
 ["frost-regrowth-share","0.75","0.5","0.9","share","","","judged","haulm cut down in spring","the tuber sends new shoots: two to three weeks later and rather less, and earthing up saves half"],
+["guest-crops","kale|cabbage|calabrese|sprouting-broccoli|cauliflower|brussels-sprout|leek","","","text","","","practice","","lifted row by row"],
+["guest-weeks","3","1","4","weeks","","","judged","","lifted row by row"],
+["guest-share","0.5","0.3","0.6","share","","","judged","","lifted row by row"],
 ["family","Solanaceae","","","text","","","practice","",""],
 ["starts-as","tuber","","","text","","","practice","",""],
 ["routes","planted","","","text","","","practice","",""],
@@ -2600,6 +2624,9 @@ rowsBySubject: {
 ],
 "crop:runner-bean": [
 ["canes-per-m2","5","4","8","count-per-m2","","","judged","","one to a plant or two"],
+["guest-crops","spinach|lambs-lettuce|kale|cabbage|chard","","","text","","","practice","","every other plant goes when picking slackens"],
+["guest-weeks","3","2","5","weeks","","","judged","","every other plant goes when picking slackens"],
+["guest-share","0.4","0.2","0.5","share","","","judged","","every other plant goes when picking slackens"],
 ["family","Fabaceae","","","text","","","practice","",""],
 ["growth-base-c","6","4","8","c","","","judged","","Not found; grows in cooler summers than French bean (7 C)."],
 ["growth-optimum-c","24","21","27","c","","","judged","","Not found; as French bean or cooler, since pods fail to set in heat."],
@@ -2725,6 +2752,9 @@ rowsBySubject: {
 ["packet-seeds-count","10","","","count","","","practice","",""],
 ["seed-life-years","4","","","years","seed-longevity-list","squash","handbook","",""],
 ["cautions","bitter-squash","","","text","","","memory","","cucurbitacin; above all in plants from saved seed"],
+["guest-crops","lambs-lettuce|winter-purslane|land-cress|spinach","","","text","","","practice","","leaves die back"],
+["guest-weeks","3","1","5","weeks","","","judged","","leaves die back"],
+["guest-share","0.4","0.2","0.5","share","","","judged","","leaves die back"],
 ["rooting","deep","","","text","fao-56","table 22, winter squash 1.0-1.5 m","handbook","",""],
 ],
 "crop:swede": [
@@ -2767,6 +2797,9 @@ rowsBySubject: {
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
 ["pot-room-days","6","4","10","days","","","judged","","Roots soon fill the pot."],
 ["module-m2-per-plant","0.0056","","","m2","","","practice","","7.5 cm pot."],
+["guest-crops","lettuce|spinach|lambs-lettuce|winter-purslane","","","text","","","practice","","light falls between the stems once cobs are picked"],
+["guest-weeks","4","2","6","weeks","","","judged","","light falls between the stems once cobs are picked"],
+["guest-share","0.5","0.3","0.6","share","","","judged","","light falls between the stems once cobs are picked"],
 ["rooting","deep","","","text","fao-56","table 22, sweet corn 0.8-1.2 m","handbook","",""],
 ],
 "crop:tomato": [
@@ -2794,6 +2827,9 @@ rowsBySubject: {
 ["frost-soft-c","0.5","-2","5","c","frost-damage-review","tomato +5 to 0","handbook","","CROPGRO has leaf kill at -2.2 C."],
 ["frost-hardened-c","0.5","-2","5","c","frost-damage-review","tomato +5 to 0","handbook","","Does not harden."],
 ["frost-cover-gain-c","0","0","1","c","","","judged","","tender leaves gain nothing from being dry"],
+["guest-crops","lettuce|lambs-lettuce|winter-purslane|spinach|mizuna|mustard-leaf|komatsuna|rocket-mustard|rocket-salad|land-cress|pak-choi|chinese-cabbage|parsley|chard|kale","","","text","","","practice","","tops are out and lower leaves off: winter salads go between the stems"],
+["guest-weeks","4","2","6","weeks","","","judged","","tops are out and lower leaves off: winter salads go between the stems"],
+["guest-share","0.5","0.3","0.6","share","","","judged","","tops are out and lower leaves off: winter salads go between the stems"],
 ["rooting","deep","","","text","fao-56","table 22, tomato 0.7-1.5 m","handbook","",""],
 ],
 "crop:turnip": [
@@ -5591,6 +5627,9 @@ parameters: {
 "fresh-manure": {"unit":"text","oneOf":["likes","bears","spoils"],"required":true,"model":"kit-and-feeding"},
 "lime-before": {"unit":"text","oneOf":["yes","no"],"required":true,"model":"kit-and-feeding"},
 "canes-per-m2": {"unit":"count-per-m2","low":0,"high":20,"required":true,"model":"kit-and-feeding"},
+"guest-crops": {"unit":"text","many":true,"required":true,"model":"handovers"},
+"guest-weeks": {"unit":"weeks","low":0,"high":8,"required":true,"model":"handovers"},
+"guest-share": {"unit":"share","low":0,"high":0.6,"required":true,"model":"handovers"},
 },
 "hazard": {
 "crops": {"unit":"text","refers":"crop","many":true,"required":true,"model":"hazards"},

@@ -111,7 +111,7 @@ function hoursMiscounted(problem: PlanningProblem, fresh: readonly CheckedSowing
 
 /** A raised sowing is on some bench from sowing to planting, with room for all its plants. */
 function benchesHeld(problem: PlanningProblem, fresh: readonly CheckedSowing[]): string[] {
-  return fresh.flatMap(({ plan, ground, groundFromWeek, bench }) => {
+  return fresh.flatMap(({ plan, ground, groundFromWeek, bench, guestOf }) => {
     if (plan.stages.length === 0 || problem.ground[ground]!.bench !== null) return [];
     const found: string[] = [];
     let week = weekOfDay(plan.startDay);
@@ -123,7 +123,7 @@ function benchesHeld(problem: PlanningProblem, fresh: readonly CheckedSowing[]):
       if (use.m2 < need * (1 - toleranceShare))
         found.push(`bench-small:${plan.id}:${tidyNumber(use.m2)}/${tidyNumber(need)}`);
     });
-    if (week < groundFromWeek) found.push(`bench-gap:${plan.id}:${isoOfWeek(week)}`);
+    if (week < (guestOf?.fromWeek ?? groundFromWeek)) found.push(`bench-gap:${plan.id}:${isoOfWeek(week)}`);
     return found;
   });
 }

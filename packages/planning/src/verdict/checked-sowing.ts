@@ -1,5 +1,6 @@
 import type { Week } from '@twelvemonth/basis';
 import type { SowingPlan, SowingRun } from '@twelvemonth/growing';
+import type { GuestPlanting } from '../beds/interplant.ts';
 import type { KitUse } from '../beds/kit-needs.ts';
 import type { BrokenRest, Placement } from '../beds/strips.ts';
 import type { BenchUse } from '../problem.ts';
@@ -17,6 +18,8 @@ export interface CheckedSowing {
   readonly placements?: readonly Placement[];
   readonly kit?: readonly KitUse[];
   readonly rests?: readonly BrokenRest[];
+  /** Planted between others before its ground is its own. */
+  readonly guestOf?: GuestPlanting;
   /** Work by week index, one row an act, as the planner reckoned it. */
   readonly minutesByAct?: MinutesByAct;
 }

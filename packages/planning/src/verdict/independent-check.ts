@@ -8,6 +8,7 @@ import { isoFromDay, isoOfWeek, type Week, weekOfDay } from '@twelvemonth/basis'
 import { runSowing, type SowingRun } from '@twelvemonth/growing';
 import type { GroundClass, PlanningProblem } from '../problem.ts';
 import { kitMissing, kitOver, restsUntold } from './check-beds.ts';
+import { guestsWrong } from './check-guests.ts';
 import { checkHands } from './check-hands.ts';
 import type { CheckedSowing } from './checked-sowing.ts';
 import { closuresKept } from './closed-check.ts';
@@ -68,7 +69,7 @@ function claimOf(sowing: CheckedSowing, own: GroundClass): string[] {
   const { plan, stripsCount, groundFromWeek, groundToWeek } = sowing;
   const found: string[] = [];
   const fromDay = plan.stages.length > 0 ? plan.plantDay : plan.startDay;
-  if (fromDay !== null && weekOfDay(fromDay) < groundFromWeek)
+  if (fromDay !== null && weekOfDay(fromDay) < (sowing.guestOf?.fromWeek ?? groundFromWeek))
     found.push(`ground-late:${plan.id}:${isoFromDay(fromDay)}/${isoOfWeek(groundFromWeek)}`);
   if (plan.clearDay !== null && weekOfDay(plan.clearDay) >= groundToWeek)
     found.push(`ground-short:${plan.id}:${isoFromDay(plan.clearDay)}/${isoOfWeek(groundToWeek)}`);
@@ -163,6 +164,7 @@ export function independentCheck(problem: PlanningProblem, sowings: readonly Che
     ...kitOver(problem, sowings),
     ...kitMissing(problem, sowings),
     ...restsUntold(problem, sowings),
+    ...guestsWrong(sowings),
     ...standingKept(problem, sowings),
     ...wishesKept(problem, fresh),
     ...checkHands(problem, sowings, fresh),

@@ -81,7 +81,9 @@ export function plannedOf(garden: Garden, problem: PlanningProblem, sowing: Repo
     keepsSeed: problem.savesSeedOf.has(kind.id),
     care: careOf(own),
   };
-  const groundFromWeek = weekOfDay(plan.plantDay ?? plan.startDay);
+  const groundFromWeek = weekOfDay(
+    sowing.guestOf === undefined ? (plan.plantDay ?? plan.startDay) : dayOf(sowing.guestOf.until),
+  );
   const groundToWeek = Math.max(groundFromWeek + 1, weekOfDay(dayOf(sowing.clear)) + 1);
   return {
     id: sowing.id,

@@ -7,6 +7,7 @@ import {
   type BrokenRest,
   type Candidate,
   type Choice,
+  type GuestPlanting,
   type KitId,
   type KitUse,
   type MinutesByAct,
@@ -20,6 +21,7 @@ import { keptIds, keptNumbers } from '../replan/keep-ids.ts';
 import type { ReportSowing } from '../report/plan-report.ts';
 import { type Draft, layInBeds, type Unplaced } from './lay-in-beds.ts';
 import { lendToSowings } from './lend-to-sowings.ts';
+import { plantGuests } from './plant-guests.ts';
 
 export interface ChosenSowing {
   readonly id: string;
@@ -41,6 +43,8 @@ export interface ChosenSowing {
   /** Kit that lies on it, by weeks, and kit that there was not enough of. */
   readonly kit?: readonly KitUse[];
   readonly withoutKit?: readonly KitId[];
+  /** Planted between others before its ground is its own. */
+  readonly guestOf?: GuestPlanting;
 }
 
 const idLetters = 'abcdefghjkmnpqrstuvwxyz23456789';
@@ -157,5 +161,5 @@ export function chosenSowings(
       minutesByAct: minutesOf(problem, scenarios, d.candidate, d.batches, d.plan),
     };
   });
-  return { sowings, unplaced };
+  return { sowings: plantGuests(problem, sowings), unplaced };
 }

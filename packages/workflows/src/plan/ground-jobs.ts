@@ -4,8 +4,8 @@ import type { ReportJob, ReportSowing } from '../report/plan-report.ts';
 import { placeNamesOf } from '../sheets/place-names.ts';
 import type { ReportGround } from './report-ground.ts';
 
-/** Less is not worth a walk with the barrow. */
-const leastBarrows = 0.5;
+/** Less in a month and place is not worth a walk with the barrow. */
+const leastBarrows = 0.25;
 /** A shorter piece is not worth a line of its own: it comes off and goes on. */
 const leastCarriedM = 1;
 /** Lime works slowly: it goes on so long before the crop. Common practice. */
@@ -24,6 +24,22 @@ export function carriedKit(ground: ReportGround | null): ReadonlySet<string> {
       if (off >= amount - 0.1) carried.add(`off/${sowing}/${kit}/${to}`);
     }
   return carried;
+}
+
+/** Compost is brought once a month to each place, before the first sowing that asks for it. */
+function compostByMonth(ground: ReportGround, byId: ReadonlyMap<string, ReportSowing>) {
+  const months = new Map<string, { day: number; sowings: Map<string, number>; barrows: number }>();
+  for (const { before, day, barrows } of ground.feeding) {
+    const sowing = byId.get(before);
+    if (sowing === undefined) continue;
+    const key = `${day.slice(0, 7)}/${placeNamesOf(sowing)}`;
+    const own = months.get(key) ?? { day: dayFromIso(day)!, sowings: new Map(), barrows: 0 };
+    own.day = Math.min(own.day, dayFromIso(day)!);
+    own.barrows += barrows;
+    own.sowings.set(before, (own.sowings.get(before) ?? 0) + barrows);
+    months.set(key, own);
+  }
+  return [...months.values()].map((own) => ({ ...own, isWorth: own.barrows >= leastBarrows }));
 }
 
 export function groundJobs(
@@ -48,14 +64,13 @@ export function groundJobs(
       ...more,
     });
   };
-  const feeding = new Map<string, { day: number; barrows: number; lime: boolean }>();
-  for (const { before, day, barrows, lime } of ground.feeding) {
-    const own = feeding.get(before) ?? { day: dayFromIso(day)!, barrows: 0, lime: false };
-    feeding.set(before, { ...own, barrows: own.barrows + barrows, lime: own.lime || lime });
-  }
-  for (const [id, { day, barrows, lime }] of feeding) {
-    if (barrows >= leastBarrows) add(day, 'feed', id, { amount: barrows });
-    if (lime) add(Math.max(fromDay, day - limeAheadDays), 'lime', id, {});
+  for (const { day, sowings: fed, isWorth } of compostByMonth(ground, byId))
+    for (const [id, barrows] of fed) if (isWorth && barrows > 0) add(day, 'feed', id, { amount: barrows });
+  const limed = new Set<string>();
+  for (const { before, day, lime } of ground.feeding) {
+    if (!lime || limed.has(before)) continue;
+    limed.add(before);
+    add(Math.max(fromDay, dayFromIso(day)! - limeAheadDays), 'lime', before, {});
   }
   for (const { kit, moves } of ground.kitLedger)
     for (const { day, amount, to, toPlaceName, fromPlaceName } of moves)

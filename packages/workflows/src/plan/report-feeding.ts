@@ -6,7 +6,7 @@ import type { ChosenSowing } from './chosen-sowings.ts';
 /** A builder's barrow, level. Common practice. */
 const barrowL = 80;
 
-const halves = (value: number): number => Math.round(value * 2) / 2;
+const hundredths = (value: number): number => Math.round(value * 100) / 100;
 
 /** What beds are given before what; tubs and trays are filled anew and have no line. */
 export function reportFeeding(problem: PlanningProblem, sowings: readonly ChosenSowing[]): ReportFeeding[] {
@@ -34,7 +34,7 @@ export function reportFeeding(problem: PlanningProblem, sowings: readonly Chosen
       before,
       kindName: kindNames.get(before) ?? before,
       compostL: Math.round(compostL),
-      barrows: halves(compostL / barrowL),
+      barrows: hundredths(compostL / barrowL),
       savedL: Math.round(savedL),
       lime,
       residueOf,

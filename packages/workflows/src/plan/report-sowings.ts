@@ -259,6 +259,15 @@ export function reportSowing(
     shares,
     risks,
     kit: sowing.kit === undefined ? kitOf(sowing, risks) : kitLent(sowing.kit),
+    ...(sowing.guestOf === undefined
+      ? {}
+      : {
+          guestOf: {
+            from: isoOfWeek(sowing.guestOf.fromWeek),
+            until: isoOfWeek(sowing.groundFromWeek),
+            hosts: sowing.guestOf.hosts.map(({ host, strips }) => ({ sowing: host, strips })),
+          },
+        }),
     withoutKit: [...(sowing.withoutKit ?? [])],
     rests: (sowing.rests ?? []).map((rest) => ({
       family: rest.family,

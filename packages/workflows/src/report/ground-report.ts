@@ -82,3 +82,10 @@ export interface ReportNotPlaced {
   readonly wantedM2: number;
   readonly placedM2: number;
 }
+
+export interface ReportGuest {
+  readonly from: string;
+  /** Monday of the week from which the ground is its own. */
+  readonly until: string;
+  readonly hosts: readonly { readonly sowing: string; readonly strips: number }[];
+}

@@ -3,6 +3,7 @@ import type { ThreeNumbers } from '../forecast/three-numbers.ts';
 import type { ReportConflict } from './conflict-report.ts';
 import type {
   ReportFeeding,
+  ReportGuest,
   ReportHandover,
   ReportKit,
   ReportNotPlaced,
@@ -120,6 +121,8 @@ export interface ReportSowing {
   readonly withoutKit?: readonly string[] | undefined;
   /** Strips on which its family is back too soon. */
   readonly rests?: readonly ReportRest[] | undefined;
+  /** Planted between crops that still stand, from a Monday on; its ground is its own when they are cleared. */
+  readonly guestOf?: ReportGuest | undefined;
   readonly reason: {
     /** Roles and weeks that it feeds: Mondays, first and last week with at least a tenth of a serving. */
     readonly feeds: readonly {

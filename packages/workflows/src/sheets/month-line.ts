@@ -48,6 +48,8 @@ export interface MonthLine {
   /** Ground on which its family is back too soon. */
   readonly rests: readonly ReportRest[];
   readonly decision: DecisionLine | null;
+  /** Crops between which it is planted while they still stand. */
+  readonly between: readonly { readonly number: number; readonly kindName: string }[];
   readonly kit: readonly {
     readonly kit: string;
     readonly why: string;
@@ -102,6 +104,7 @@ export function lineOf(
   day: Day,
   sowingById: ReadonlyMap<string, ReportSowing>,
 ): MonthLine {
+  const hosts = (sowing.guestOf?.hosts ?? []).flatMap((host) => sowingById.get(host.sowing) ?? []);
   const stages = act === 'plant-out' ? [] : sowing.route;
   return {
     act,
@@ -120,6 +123,7 @@ export function lineOf(
     path: stages.map((s) => ({ stage: s.stage, placeName: s.placeName, to: dayOf(s.to) })),
     beds: bedsOf(sowing),
     clearFirst: sowing.follows.flatMap((id) => {
+      if (hosts.some((host) => host.id === id)) return [];
       const before = sowingById.get(id);
       return before === undefined
         ? []
@@ -132,6 +136,7 @@ export function lineOf(
     mind: sowing.risks,
     rests: sowing.rests ?? [],
     decision: decisionLineOf(sowing),
+    between: hosts.map(({ number, kindName }) => ({ number, kindName })),
     kit: sowing.kit.map((k) => ({ ...k, from: dayOf(k.from), to: dayOf(k.to) })),
   };
 }
