@@ -1,51 +1,23 @@
 /** The chosen plan as sowings with ids, numbers, real strips and member runs: what every part of the report reads. */
-import { streamFor, type Week } from '@twelvemonth/basis';
+import { streamFor } from '@twelvemonth/basis';
 import { slugOf } from '@twelvemonth/garden';
-import type { SowingPlan, SowingRun } from '@twelvemonth/growing';
+import type { SowingPlan } from '@twelvemonth/growing';
 import {
-  type BenchUse,
-  type BrokenRest,
   type Candidate,
   type Choice,
-  type GuestPlanting,
-  type KitId,
-  type KitUse,
   type MinutesByAct,
   minutesByAct,
-  type Placement,
   type PlanningProblem,
   type Scenario,
-  type StandingCrop,
 } from '@twelvemonth/planning';
 import { keptIds, keptNumbers } from '../replan/keep-ids.ts';
 import type { ReportSowing } from '../report/plan-report.ts';
+import type { ChosenSowing } from './chosen-sowing.ts';
 import { type Draft, layInBeds, type Unplaced } from './lay-in-beds.ts';
 import { lendToSowings } from './lend-to-sowings.ts';
 import { plantGuests } from './plant-guests.ts';
 
-export interface ChosenSowing {
-  readonly id: string;
-  readonly number: number;
-  readonly state: 'done' | 'firm' | 'draft';
-  readonly plan: SowingPlan;
-  readonly ground: number;
-  readonly stripsCount: number;
-  readonly groundFromWeek: Week;
-  readonly groundToWeek: Week;
-  readonly bench: readonly BenchUse[];
-  readonly placements: readonly Placement[];
-  readonly runs: readonly SowingRun[];
-  readonly standing: StandingCrop | null;
-  /** Work by week index as the program reckoned it; absent where no scenarios were at hand. */
-  readonly minutesByAct?: MinutesByAct;
-  /** Strips on which its family is back too soon. */
-  readonly rests?: readonly BrokenRest[];
-  /** Kit that lies on it, by weeks, and kit that there was not enough of. */
-  readonly kit?: readonly KitUse[];
-  readonly withoutKit?: readonly KitId[];
-  /** Planted between others before its ground is its own. */
-  readonly guestOf?: GuestPlanting;
-}
+export type { ChosenSowing } from './chosen-sowing.ts';
 
 const idLetters = 'abcdefghjkmnpqrstuvwxyz23456789';
 

@@ -7,7 +7,7 @@
 import { meanOf, mondayOf, type Week, weekOfDay } from '@twelvemonth/basis';
 import { NEVER, runSowing, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
 import { type GuestPlanting, interplant, minutesByAct, type PlanningProblem } from '@twelvemonth/planning';
-import type { ChosenSowing } from './chosen-sowings.ts';
+import type { ChosenSowing } from './chosen-sowing.ts';
 
 /** No host takes a guest for longer than this. */
 const mostWeeks = 8;

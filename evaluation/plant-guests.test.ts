@@ -1,10 +1,10 @@
-import { mondayOf } from '@twelvemonth/basis';
-import { kindById, runSowing, type SowingPlan } from '@twelvemonth/growing';
-import { type Bed, independentCheck } from '@twelvemonth/planning';
 import { describe, expect, it } from 'vitest';
-import { smallProblem } from '../../../planning/src/verdict/fixture/small-problem.ts';
-import type { ChosenSowing } from './chosen-sowings.ts';
-import { plantGuests } from './plant-guests.ts';
+import { mondayOf } from '../packages/basis/src/index.ts';
+import { kindById, runSowing, type SowingPlan } from '../packages/growing/src/index.ts';
+import { type Bed, independentCheck } from '../packages/planning/src/index.ts';
+import { smallProblem } from '../packages/planning/src/verdict/fixture/small-problem.ts';
+import type { ChosenSowing } from '../packages/workflows/src/plan/chosen-sowing.ts';
+import { plantGuests } from '../packages/workflows/src/plan/plant-guests.ts';
 
 const small = smallProblem(52, 4);
 const problem = { ...small, standing: [], limits: [] };
