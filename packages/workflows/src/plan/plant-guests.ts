@@ -2,11 +2,17 @@
  * Guests between hosts: what follows a crop that is being cleared bit by bit goes into the strips released already, some
  * weeks before the rest is free. Plants that wait in pots go out as soon as they are fit; otherwise the whole sowing is
  * begun earlier. Taken only where the forecast loses nothing (or gains, for a change of date) and is over no sooner, and
- * where the benches hold it.
+ * where the second count finds nothing against it.
  */
 import { meanOf, mondayOf, type Week, weekOfDay } from '@twelvemonth/basis';
 import { NEVER, runSowing, type SowingPlan, type SowingRun } from '@twelvemonth/growing';
-import { type GuestPlanting, interplant, minutesByAct, type PlanningProblem } from '@twelvemonth/planning';
+import {
+  type GuestPlanting,
+  independentCheck,
+  interplant,
+  minutesByAct,
+  type PlanningProblem,
+} from '@twelvemonth/planning';
 import type { ChosenSowing } from './chosen-sowing.ts';
 
 /** No host takes a guest for longer than this. */
@@ -65,17 +71,12 @@ function outOfPots(sowing: ChosenSowing, fromWeek: Week): ChosenSowing {
   return { ...sowing, plan: { ...sowing.plan, plantDay: mondayOf(fromWeek) }, bench };
 }
 
-function benchHolds(problem: PlanningProblem, sowings: readonly ChosenSowing[]): boolean {
-  const uses = sowings.flatMap(({ bench }) => bench);
-  return problem.benches.every(({ capacityM2 }, b) =>
-    Array.from({ length: problem.weekCount }, (_, w) => problem.fromWeek + w).every((week) => {
-      const used = uses
-        .filter((use) => use.bench === b && use.fromWeek <= week && week < use.toWeek)
-        .reduce((sum, use) => sum + use.m2, 0);
-      return used <= capacityM2 + 1e-9;
-    }),
-  );
-}
+/** What the second count finds, servings aside: benches, hours, closed beds and days, strips, kit. */
+const findings = (problem: PlanningProblem, sowings: readonly ChosenSowing[]): number =>
+  independentCheck(
+    problem,
+    sowings.map(({ runs: _, ...sowing }) => sowing),
+  ).length;
 
 /** Work as the earlier dates make it, where the sowing has its work counted. */
 function workOf(
@@ -108,13 +109,9 @@ function asGuest(
     const outInTime = !raised || middle(runs.map((run) => run.groundDay)) < mondayOf(planting.fromWeek + 1);
     const isWorth = servingsOf(runs) >= servings * factor && lastWeekOf(runs) >= last - soonerOverWeeks;
     if (!outInTime || !isWorth) continue;
-    if (
-      benchHolds(
-        problem,
-        sowings.map((s) => (s === sowing ? way : s)),
-      )
-    )
-      return { ...way, runs, guestOf: planting, ...workOf(problem, way, runs) };
+    const guest = { ...way, runs, guestOf: planting, ...workOf(problem, way, runs) };
+    const changed = sowings.map((s) => (s === sowing ? guest : s));
+    if (findings(problem, changed) <= findings(problem, sowings)) return guest;
   }
   return null;
 }
@@ -136,7 +133,8 @@ export function plantGuests(problem: PlanningProblem, chosen: readonly ChosenSow
   let sowings = [...chosen];
   for (const [id, planting] of found) {
     const sowing = sowings.find((s) => s.id === id)!;
-    for (let fromWeek = planting.fromWeek; fromWeek < sowing.groundFromWeek; fromWeek++) {
+    const ends = planting.hosts.map(({ host }) => sowings.find((s) => s.id === host)!.groundToWeek);
+    for (let fromWeek = planting.fromWeek; fromWeek < Math.min(...ends); fromWeek++) {
       const guest = asGuest(problem, sowings, sowing, { ...planting, fromWeek });
       if (guest === null) continue;
       sowings = sowings.map((s) => (s === sowing ? guest : s));
