@@ -72,6 +72,18 @@ export const dayReasonWord = wordFrom({
   'no-frost-in-most-years': 'none in most years',
 });
 
+/** The same where it comes in more years than not. */
+export const seldomReasonWord = wordFrom({
+  'never-emerges': 'it does not come up',
+  'not-ready-before-cleared': 'it is not ready before the ground is wanted',
+  'not-ready-in-time': 'it is not ready in time',
+  'killed-by-frost': 'frost takes it',
+  'ran-to-seed': 'it runs to seed first',
+  'plant-gone': 'the plant is gone by then',
+  'still-establishing': 'it is left alone until it is strong enough',
+  'not at all': 'not at all',
+});
+
 export const habitWord = wordFrom({
   once: 'lift or cut once',
   cuts: 'cut, it grows again',

@@ -8,7 +8,15 @@ import {
 } from '@twelvemonth/workflows';
 import { dateWords, dayNear, partOfMonth } from './date-words.ts';
 import { keepOrClearWords } from './decision-words.ts';
-import { dayReasonWord, kitWord, plainCode, riskWord, stageWord, startWord } from './garden-words.ts';
+import {
+  dayReasonWord,
+  kitWord,
+  plainCode,
+  riskWord,
+  seldomReasonWord,
+  stageWord,
+  startWord,
+} from './garden-words.ts';
 import { restWords } from './ground-words.ts';
 import { amountText, capital, countOf, listText, servingsText } from './number-words.ts';
 
@@ -89,6 +97,8 @@ function firstWords(part: EatenPart, near: Day): string {
 export function eatenPartWords(part: EatenPart, near: Day, named: boolean): string {
   const first = firstWords(part, near);
   const name = named ? `${plainCode(part.harvest)}${first === '' ? ':' : ''} ` : '';
+  if (first === '' && part.firstMiddle !== null)
+    return `${name}from ${partOfMonth(part.firstMiddle)} or so; in some years ${seldomReasonWord(part.reason ?? 'not at all')}`;
   if (first === '')
     return `${name}${part.reason === null ? 'not in most years' : dayReasonWord(part.reason)}`;
   const last = part.lastMiddle;

@@ -25,6 +25,7 @@ import { offeredServings } from './offered-servings.ts';
 import { careOf } from './place-care.ts';
 import { plantedWhenAllowed } from './planting-days.ts';
 import { canGrowIn, plantsPerStrip, type RouteChoice, routeChoice } from './routes.ts';
+import { warmEnough } from './warm-enough.ts';
 
 /** A week's sowing is kept when it gives at least this share of the best week's servings per strip. */
 const worthShare = 0.45;
@@ -82,13 +83,16 @@ export function probeOf(
   if (firsts.length === 0) return null;
   const firstOfEach = runs.map((run) => Math.min(...run.harvests.map((h) => h.firstDay)));
   if (firstOfEach.filter((day) => day < NEVER).length * 4 < runs.length * 3) return null;
+  const groundDay = Math.round(quantile(ground, 0.6));
+  const begunDay = Math.round(quantile(firstOfEach, 0.75));
+  if (!warmEnough(scenarios, plan.kind, plan.exposure, groundDay, begunDay)) return null;
   return {
     plan,
     runs,
     servings,
     firstWeek: weekOfDay(Math.min(...firsts)),
-    begunDay: Math.round(quantile(firstOfEach, 0.75)),
-    groundDay: Math.round(quantile(ground, 0.6)),
+    begunDay,
+    groundDay,
     clearDay: Math.round(
       quantile(
         runs.map((run) => run.clearDay),

@@ -11,6 +11,8 @@ export interface EatenPart {
   /** First day in most years; null where it never comes in most years (see `reason`). */
   readonly firstFrom: Day | null;
   readonly firstTo: Day | null;
+  /** First day in a middling year; set while `firstTo` is null where it comes in most years, not in nearly all. */
+  readonly firstMiddle: Day | null;
   readonly lastMiddle: Day | null;
   readonly lastTo: Day | null;
   readonly reason: string | null;
@@ -80,6 +82,7 @@ export function eatenPartOf(harvest: ReportHarvest): EatenPart {
     habit: harvest.habit,
     firstFrom: dayOrNull(harvest.first.p10),
     firstTo: dayOrNull(harvest.first.p90),
+    firstMiddle: dayOrNull(harvest.first.p50),
     lastMiddle: dayOrNull(harvest.last.p50),
     lastTo: dayOrNull(harvest.last.p90),
     reason: harvest.first.reason,
