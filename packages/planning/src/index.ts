@@ -40,4 +40,5 @@ export * from './verdict/simulate.ts';
 export * from './verdict/simulated-cost.ts';
 export * from './what-if/refill.ts';
 export * from './work/minutes-by-week.ts';
+export * from './work/room-beside-standing.ts';
 export * from './work/sowing-work.ts';

@@ -132,7 +132,10 @@ export interface PlanningProblem {
   readonly lastPlan: LastPlan | null;
   /** Days on which nothing is sown or planted out. */
   readonly noPlanting: readonly DaySpan[];
-  /** Minutes that people have for it in each week, Infinity where they set no limit; null: nobody set any. */
+  /**
+   * Minutes that people have for it in each week, with the little that is always left beside what stands; Infinity where
+   * they set no limit; null: nobody set any.
+   */
   readonly capMinutesByWeek: Float64Array | null;
   /** What kit there is to lend; without limit when left out. */
   readonly ownedKit?: OwnedKit;

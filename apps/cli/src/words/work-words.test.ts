@@ -24,7 +24,7 @@ test('the plan says its usual and its fullest week, against what people have', (
 test('weeks that ask for more than there is are said', () => {
   const hours = plan.hours.map((week, i) => ({ ...week, cap: i < 2 ? 1 : 14 }));
   expect(oneLine(planWorkText({ ...plan, hours })!)).toContain(
-    'In 2 weeks what stands already and what you have promised ask for more than there is; nothing was added to them.',
+    'In 2 weeks what stands already asks for nearly all of that or more; with it the work comes to more than you have.',
   );
 });
 

@@ -36,12 +36,11 @@ export function workText(work: MonthWork): string {
   return `Work: ${usual}, most in the ${when}: ${hoursText(work.mostHours)}${capText(work)}, mainly ${workWords[work.mostBy]}.`;
 }
 
-/** Weeks in which what stands and what was promised ask for more than people have: nothing was added to them. */
+/** Weeks in which what stands already, and the little that is left beside it, come to more than people have. */
 function overText(report: PlanReport): string {
   const over = report.hours.filter(({ hours, cap }) => cap !== null && cap > 0 && hours > cap + 0.05);
   if (over.length === 0) return '';
-  const weeks = countOf(over.length, 'week');
-  return ` In ${weeks} what stands already and what you have promised ask for more than there is; nothing was added to ${over.length === 1 ? 'it' : 'them'}.`;
+  return ` In ${countOf(over.length, 'week')} what stands already asks for nearly all of that or more; with it the work comes to more than you have.`;
 }
 
 /** Of the whole plan: one line, or none where nothing is to be done. */

@@ -102,6 +102,7 @@ export const workTable = Object.freeze({
   }),
   'comfort': numbers({
     'share-of-cap': 0.75,
+    'left-for-new-share': 0.15,
   }),
   'compost': numbers({
     'module-litres-per-m2': 31,

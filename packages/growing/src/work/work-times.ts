@@ -89,6 +89,9 @@ export const awayVisitMinutes = workTable.visit['away-minutes'];
 /** Up to this share of what people say they have, a week is no burden. */
 export const comfortShareOfCap = workTable.comfort['share-of-cap'];
 
+/** This share of it is always left for what is new, whatever stands. */
+export const leftForNewShareOfCap = workTable.comfort['left-for-new-share'];
+
 /** Setting a bulb, clove, tuber or crown. */
 export function setMinutes(startsAs: CropType['startsAs']): number {
   return startsAs === 'seed' ? 0 : workTable.plant[`${startsAs}-minutes-per-plant`];

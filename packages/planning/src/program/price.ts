@@ -17,7 +17,7 @@ export const poorYearsShare = 0.2;
 /** Price of an hour of work and of a strip for a week, in servings: small, to choose the lesser of two equals. */
 export const hourPrice = 0.15;
 /** An hour beyond what people have, where standing crops take it: dear. */
-export const beyondHourPrice = 6;
+export const beyondHourPrice = 60;
 export const stripWeekPrice = 0.004;
 
 /**

@@ -71,12 +71,17 @@ function workAgain(problem: PlanningProblem, sowing: CheckedSowing): number {
   const once = (week: number, amount: number): void => {
     if (within(week)) minutes += amount;
   };
-  if (isShelf) once(startWeek, sowTrayMinutes * (m2 / workTrayM2));
-  else if (!isRaised && plan.route === 'planted')
+  const modulesM2 = kind.moduleM2PerPlant * plan.plantsCount;
+  if (isShelf) {
+    once(startWeek, sowTrayMinutes * ((isRaised ? modulesM2 : m2) / workTrayM2));
+    if (isRaised) once(groundFromWeek, plantOutMinutes * plan.plantsCount);
+  }
+  if (!isShelf && !isRaised && plan.route === 'planted')
     once(startWeek, readying + setMinutes(kind.startsAs) * plan.plantsCount);
-  else if (!isRaised) once(startWeek, readying + sowDirectMinutesPerM2 * m2);
-  else {
-    once(startWeek, sowTrayMinutes * ((kind.moduleM2PerPlant * plan.plantsCount) / workTrayM2));
+  if (!isShelf && !isRaised && plan.route !== 'planted')
+    once(startWeek, readying + sowDirectMinutesPerM2 * m2);
+  if (!isShelf && isRaised) {
+    once(startWeek, sowTrayMinutes * (modulesM2 / workTrayM2));
     once(groundFromWeek, readying + plantOutMinutes * plan.plantsCount);
     bench.forEach((use, i) => {
       if (i === 0) return;

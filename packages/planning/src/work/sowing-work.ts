@@ -74,12 +74,16 @@ function begin(problem: PlanningProblem, sowing: WorkedSowing, put: PutMinutes):
   const m2 = stripsCount * own.stripM2;
   const startWeek = weekOfDay(plan.startDay);
   const isNew = plan.startDay >= problem.fromDay - 6;
+  const isRaised = plan.stages.length > 0;
   if (own.bench !== null) {
-    if (isNew) put('sow', startWeek, (sowTrayMinutes * m2) / workTrayM2);
+    if (!isNew) return;
+    const traysM2 = isRaised ? plan.plantsCount * kind.moduleM2PerPlant : m2;
+    put('sow', startWeek, (sowTrayMinutes * traysM2) / workTrayM2);
+    if (isRaised) put('plant', groundFromWeek, plan.plantsCount * plantOutMinutes);
     return;
   }
   const ready = m2 * (groundReadyMinutesPerM2 + kind.supportMinutesPerM2);
-  if (plan.stages.length === 0) {
+  if (!isRaised) {
     if (!isNew) return;
     if (plan.route === 'planted')
       put('plant', startWeek, ready + plan.plantsCount * setMinutes(kind.startsAs));

@@ -9,7 +9,7 @@ import {
   type MemberPurpose,
   type SowingPlan,
 } from '@twelvemonth/growing';
-import type { PlanningProblem, PlantLimit } from '@twelvemonth/planning';
+import { capBesideStanding, type PlanningProblem, type PlantLimit } from '@twelvemonth/planning';
 import { kindsOf } from '../kinds/garden-kinds.ts';
 import { appetiteOf } from './appetite.ts';
 import { climateSourceOf, siteOf } from './climate-source.ts';
@@ -111,7 +111,7 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
     plantedLater(crop, noPlanting),
   );
   const rested = restBeds(garden, ground, waiting, { fromDay: size.fromDay, fromWeek, weekCount });
-  return {
+  const problem: PlanningProblem = {
     context,
     fromDay: size.fromDay,
     fromWeek,
@@ -145,4 +145,5 @@ export function buildProblem(garden: Garden, context: ForecastContext, size: Con
       canes: garden.kit.canes,
     },
   };
+  return { ...problem, capMinutesByWeek: capBesideStanding(problem) };
 }
