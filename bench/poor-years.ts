@@ -15,11 +15,11 @@ const seeds = Array.from({ length: Number(process.argv[3] ?? 1) }, (_, i) => i +
 const meanOf = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
 
 async function missingWith(weight: number, seed: number): Promise<number[]> {
-  const demo = demoProblem(example, 30, seed);
+  const demo = demoProblem(example, 12, seed);
   const problem = { ...demo.problem, poorYearsWeight: weight };
   const solver = await createHighsSolver();
   try {
-    const limits = { scenarioCount: 4, gapShare: 0.01, lpIterations: 20_000, timeLimitSeconds: null };
+    const limits = { scenarioCount: 4, gapShare: 0.005, lpIterations: 0, timeLimitSeconds: null };
     const steps = { progress: () => {}, stopRequested: () => false, elapsedSeconds: () => 0 };
     const chosen = await planSowings(problem, solver, limits, steps);
     const placed: readonly Pick<PlacedSowing, 'plan'>[] = chosenSowings(
