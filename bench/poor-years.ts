@@ -1,5 +1,5 @@
 // Prints what the weight of poor years does in unseen members: `node --import tsx bench/poor-years.ts EXAMPLE [seeds]`.
-// The table in docs/models/risk.md was written by it.
+// docs/models/risk.md holds its figures, and the settings of each run where they were others than these.
 import { createHighsSolver } from '../adapters/solver-highs/src/index.ts';
 import { scoreOf } from '../packages/growing/src/index.ts';
 import { type PlacedSowing, planSowings, simulate } from '../packages/planning/src/index.ts';
