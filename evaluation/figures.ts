@@ -55,4 +55,4 @@ export const fullSettings: CaseSettings = {
   checkMemberCount: 100,
   solver: true,
 };
-export const smallSettings: CaseSettings = { effort: 2, memberCount: 12, checkMemberCount: 30, solver: true };
+export const smallSettings: CaseSettings = { effort: 0, memberCount: 12, checkMemberCount: 30, solver: true };

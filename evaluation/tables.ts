@@ -134,7 +134,7 @@ export function pageLines(run: Run, summary: Summary): string[] {
     `${run.date}: effort ${effort}, ${memberCount} members to plan with, ${checkMemberCount} to measure with, ${run.cases.length} cases.`,
     run.cases.every((each) => each.leftOutRoleWeeks === null)
       ? 'The planner did not say what its relaxation eats, so no role-week is left out.'
-      : '"Left out": role-weeks that the bound itself leaves lean.',
+      : '"Left out": role-weeks that the bound itself leaves lean; "–": no bound was found, and none is left out.',
     '',
     '### Against the targets',
     '',
