@@ -7,7 +7,6 @@ import type { PlanningProblem } from '../problem.ts';
 
 import { poorYearsShare, poorYearsWeightOf, slicePrice, slices } from '../program/price.ts';
 
-
 export function missingCost(problem: PlanningProblem, eaten: Eaten): number {
   const { appetite, weekCount } = problem;
   let cost = 0;
