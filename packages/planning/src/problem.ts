@@ -138,6 +138,8 @@ export interface PlanningProblem {
   readonly ownedKit?: OwnedKit;
   /** Strips that a class does not have in some weeks: what real beds refused. */
   readonly groundCuts?: readonly GroundCut[];
+  /** Weight of poor years against the mean, 0–1; absent: the usual one (program/price.ts). */
+  readonly poorYearsWeight?: number;
 }
 
 export interface GroundCut {

@@ -86,6 +86,11 @@ test('where nothing helps it says so, and where nothing is missed as well', () =
   expect(linesOf(unharmed).at(-1)).toBe('Nothing need be done about it.');
 });
 
+test('a stretch that runs over New Year is said with the year in which it ends', () => {
+  const role = { ...report.roles[0]!, from: '2027-10-04', to: '2027-12-27' };
+  expect(linesOf({ ...report, roles: [role] })[2]).toMatch(/early Jan 2028/);
+});
+
 test('refusals say how to go on, and JSON keeps its schema', () => {
   expect(whatIfRefusal('cover-unknown', { cover: 'tunel', nearest: 'tunnel', known: 'tunnel, frame' })).toBe(
     'The garden has no cover "tunel". Was "tunnel" meant? It has: tunnel, frame.',

@@ -45,7 +45,7 @@ function roleText(role: WhatIfRole, near: number): string {
   const when =
     role.from === null || role.to === null
       ? ''
-      : `, ${dateWords.roughly(dayOf(role.from), dayOf(role.to) + 6)}${dayNear(dayOf(role.to), near).slice(dateWords.day(dayOf(role.to)).length)}`;
+      : `, ${dateWords.roughly(dayOf(role.from), dayOf(role.to) + 6)}${dayNear(dayOf(role.to) + 6, near).slice(dateWords.day(dayOf(role.to) + 6).length)}`;
   const lean =
     Math.abs(role.leanWeeksMore) < 0.05
       ? ''
@@ -76,7 +76,7 @@ export function whatIfSections(report: WhatIfReport): readonly WhatIfSection[] {
   const lost = report.after.servingsMissing - report.before.servingsMissing;
   const lean = report.after.leanWeeks - report.before.leanWeeks;
   const missed = report.roles.filter((role) => Math.abs(role.servingsLost) >= worthALine);
-  const back = report.after.servingsMissing - report.withRemedies.servingsMissing;
+  const back = report.remedies.reduce((sum, remedy) => sum + remedy.filled, 0);
   const worse =
     lost < 0.05 && lean < 0.05
       ? 'All in all the table would not notice.'

@@ -11,7 +11,7 @@ import type { Scenario } from '../scenarios/choose-scenarios.ts';
 import type { LinearProgram } from '../solver-port.ts';
 import { type FoodFlow, foodFlow } from './food-flow.ts';
 import { type Inflows, inflowsOf } from './inflows.ts';
-import { poorYearsShare, poorYearsWeight } from './price.ts';
+import { poorYearsShare, poorYearsWeightOf } from './price.ts';
 import { type ProgramBuilder, programBuilder } from './program-builder.ts';
 import { sideProgram } from './side-rows.ts';
 
@@ -88,6 +88,7 @@ export function plantingProgram(
   const { problem, scenarios, inflows } = parts;
   const builder = programBuilder();
   addSide(builder, parts);
+  const poorYearsWeight = poorYearsWeightOf(problem);
   const eta = builder.column(poorYearsWeight, 0, Number.POSITIVE_INFINITY, false);
   let offset = 0;
   const flows = scenarios.map(({ prob }, s) => {

@@ -14,6 +14,8 @@ export const slices = [
 /** Weight of poor years (CVaR) against the mean, and the part of years that counts as poor (1 − α). */
 export const poorYearsWeight = 0.3;
 export const poorYearsShare = 0.2;
+export const poorYearsWeightOf = (problem: PlanningProblem): number =>
+  problem.poorYearsWeight ?? poorYearsWeight;
 /** Price of an hour of work and of a strip for a week, in servings: small, to choose the lesser of two equals. */
 export const hourPrice = 0.15;
 /** An hour beyond what people have, where standing crops take it: dear. */

@@ -4,7 +4,7 @@
  */
 import type { Eaten } from '@twelvemonth/growing';
 import type { PlanningProblem } from '../problem.ts';
-import { poorYearsShare, poorYearsWeight, slicePrice, slices } from '../program/price.ts';
+import { poorYearsShare, poorYearsWeightOf, slicePrice, slices } from '../program/price.ts';
 
 export function missingCost(problem: PlanningProblem, eaten: Eaten): number {
   const { appetite, weekCount } = problem;
@@ -29,5 +29,6 @@ export function simulatedCost(problem: PlanningProblem, eaten: readonly Eaten[])
   const mean = costs.reduce((sum, c) => sum + c, 0) / Math.max(1, costs.length);
   const poorest = costs.slice(0, Math.max(1, Math.round(costs.length * poorYearsShare)));
   const poor = poorest.reduce((sum, c) => sum + c, 0) / poorest.length;
+  const poorYearsWeight = poorYearsWeightOf(problem);
   return (1 - poorYearsWeight) * mean + poorYearsWeight * poor;
 }

@@ -59,6 +59,7 @@ export interface WhatIfRemedy {
   readonly m2: number;
   readonly placeNames: readonly string[];
   readonly roles: readonly string[];
+  /** Of the servings lost, by role and week, what it brings back on top of the remedies before it. */
   readonly filled: number;
 }
 

@@ -28,8 +28,23 @@ const planOf = ({ candidate, batches }: Choice): SowingPlan => ({
   plantsCount: candidate.plan.plantsCount * batches,
 });
 
-const totalEaten = ({ eaten }: Eaten, problem: PlanningProblem): number =>
-  eaten.reduce((sum, weeks) => sum + weeks.subarray(0, problem.shownWeeks).reduce((s, v) => s + v, 0), 0);
+/** Servings of those lost that are eaten after all: what is eaten on top of that in any role and week does not count. */
+function broughtBack(
+  lostServings: readonly Float64Array[],
+  without: readonly Eaten[],
+  withAdded: readonly Eaten[],
+): number {
+  let sum = 0;
+  lostServings.forEach((weeks, r) => {
+    weeks.forEach((lost, w) => {
+      if (lost <= 0) return;
+      const more =
+        meanOf(withAdded.map((e) => e.eaten[r]![w]!)) - meanOf(without.map((e) => e.eaten[r]![w]!));
+      sum += Math.min(lost, more);
+    });
+  });
+  return sum;
+}
 
 function eatenWith(lived: LivedAgain, added: readonly MemberLots[]): Eaten[] {
   const { appetite, roles } = lived.problem;
@@ -81,9 +96,8 @@ export function remediesFor(
     scenarioCount,
     stopRequested,
   });
-  const had = meanOf(eaten.map((e) => totalEaten(e, problem)));
   const gainWith = (added: readonly MemberLots[]): number =>
-    meanOf(eatenWith(lived, added).map((e) => totalEaten(e, problem))) - had;
+    broughtBack(lostServings, eaten, eatenWith(lived, added));
   const tried = choices
     .map((choice): Tried => {
       const plan = planOf(choice);
