@@ -241,13 +241,22 @@ function probesOf(
   return probes.filter((probe) => probe.servings >= worthShare * best);
 }
 
+/** Somebody eats one of its roles, or wishes for a number of its plants. */
+function isWanted({ appetite, limits }: PlanningProblem, kind: CropType): boolean {
+  const roles = new Set<string>(appetite.roles);
+  return (
+    kind.harvests.some(({ role }) => roles.has(role)) ||
+    limits.some((limit) => limit.kind === kind.id && limit.leastPlants > 0)
+  );
+}
+
 export function makeCandidates(
   problem: PlanningProblem,
   scenarios: readonly Scenario[],
   onProgress: (doneShare: number) => void,
 ): Candidate[] {
   const candidates: Candidate[] = [];
-  const kinds = problem.kinds.filter((kind) => !kind.perennial);
+  const kinds = problem.kinds.filter((kind) => !kind.perennial && isWanted(problem, kind));
   kinds.forEach((kind, k) => {
     onProgress(k / kinds.length);
     problem.ground.forEach((ground, g) => {
