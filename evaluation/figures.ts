@@ -50,7 +50,7 @@ export interface CaseTask extends CaseSettings {
 }
 
 export const fullSettings: CaseSettings = {
-  effort: 40,
+  effort: 0,
   memberCount: 30,
   checkMemberCount: 100,
   solver: true,

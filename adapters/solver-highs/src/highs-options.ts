@@ -17,5 +17,5 @@ export const measuredOptions: HighsOptions = {
   lp: { solver: 'simplex', presolve: 'off' },
   grownLp: { simplex_strategy: 4 },
   boundedLp: { simplex_strategy: 1 },
-  mip: {},
+  mip: { presolve: 'off' },
 };

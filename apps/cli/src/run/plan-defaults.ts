@@ -5,5 +5,5 @@ export const planDefaults = {
   checkMemberCount: 30,
   seed: 1,
   /** Counted LP iterations, in thousands. */
-  effort: 40,
+  effort: 10,
 } as const;

@@ -5,6 +5,9 @@
 import type { Candidate, GroundCut, PlanningProblem } from '../problem.ts';
 import type { ProgramBuilder } from './program-builder.ts';
 
+/** Crops that stand may hold more than a cut leaves: dear, and never infeasible. Weighted servings a strip and week. */
+const beyondPrice = 3;
+
 /** Strips that a class has left in an absolute week. */
 export function stripsAfterCuts(problem: PlanningProblem, ground: number, week: number): number {
   const cuts = (problem.groundCuts ?? []).filter(
@@ -30,6 +33,7 @@ export function cutRows(
   for (const cell of cells) {
     const [ground, week] = cell.split('/').map(Number) as [number, number];
     const row = builder.row(Number.NEGATIVE_INFINITY, stripsAfterCuts(problem, ground, week));
+    builder.add(row, builder.column(beyondPrice, 0, Number.POSITIVE_INFINITY, false), -1);
     candidates.forEach((candidate, c) => {
       if (candidate.ground !== ground) return;
       if (candidate.groundFromWeek <= week && week < candidate.groundToWeek)

@@ -48,6 +48,8 @@ export interface ChosenPlan {
   readonly candidates: readonly Candidate[];
   readonly scenarios: readonly Scenario[];
   readonly gapShare: number | null;
+  /** The same of the cheapest plan that the search found, before the plans were lived through; null without a bound. */
+  readonly searchGapShare?: number | null;
   /** Program cost of the plan less its bound, servings (weighted) over the horizon. */
   readonly gapServings: number | null;
   readonly iterations: number;
@@ -184,6 +186,7 @@ async function improve(
     ...base,
     choices: chosen.choices,
     gapShare: gapOf(chosen),
+    searchGapShare: Math.min(...[greedy, ...priced].map(gapOf)),
     gapServings: chosen.cost - relaxation.bound,
     iterations,
     stoppedBecause,
