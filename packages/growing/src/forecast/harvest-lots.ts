@@ -114,7 +114,13 @@ function pickLots(maker: LotMaker): Lot[] {
   return lots;
 }
 
-/** Cuts and tips: a cut whenever it has grown back, each smaller than the one before. */
+/** Leaves that nobody cuts stay good on the plant for about so long. Judged: two to four weeks. */
+const uncutWeeks = 3;
+
+/**
+ * Cuts and tips: a cut whenever it has grown back, each smaller than the one before. A household cuts what it eats: the
+ * rest stays on the plants until it has grown back, some weeks at most.
+ */
 function cutLots(maker: LotMaker): Lot[] {
   const { growing, harvest, firstDay, lastDay, fullServings } = maker;
   const { bed, growth } = growing.raised;
@@ -125,10 +131,11 @@ function cutLots(maker: LotMaker): Lot[] {
   for (let cut = 0; cut < harvest.cutsCount && day <= lastDay; cut++) {
     const servings = fullServings * size * maker.survivalAt(day);
     const week = weekOfDay(day);
-    if (servings > 0.005)
-      lots.push(lot(maker, week, week + Math.max(1, harvest.eatWithinWeeks) - 1, servings, 'fresh'));
     size *= harvest.cutDecayShare;
     day = dayOfSum(bed, growth, day, regrowth);
+    const uncutTo = Math.min(weekOfDay(Math.min(day, lastDay + 7)) - 1, week + uncutWeeks);
+    const toWeek = Math.max(week + Math.max(1, harvest.eatWithinWeeks) - 1, uncutTo);
+    if (servings > 0.005) lots.push(lot(maker, week, toWeek, servings, 'fresh'));
   }
   return lots;
 }
