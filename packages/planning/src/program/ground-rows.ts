@@ -130,7 +130,8 @@ export function plantLimitRows(
     if (own.length === 0) continue;
     const most = Number.isFinite(limit.mostPlants) ? limit.mostPlants : Number.POSITIVE_INFINITY;
     const row = builder.row(Number.NEGATIVE_INFINITY, most);
-    for (const { candidate, column } of own) builder.add(row, column, candidate.plan.plantsCount);
+    for (const { candidate, column } of own)
+      builder.add(row, column, Math.floor(candidate.plan.plantsCount * 1024) / 1024);
     if (limit.leastPlants <= 0) continue;
     const least = builder.row(limit.leastPlants, Number.POSITIVE_INFINITY);
     const missing = builder.column(wishPrice, 0, limit.leastPlants, false);

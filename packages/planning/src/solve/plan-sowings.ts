@@ -133,7 +133,7 @@ async function improve(
 
   const nothing = await pricePlan(solver, parts, standingOnly(candidates));
   const greedy = await pricePlan(solver, parts, first);
-  if (nothing === null || greedy === null) return withoutProof();
+  if (nothing === null) return withoutProof();
   const shareOf = (cost: number, bound: number): number =>
     Math.max(0, (cost - bound) / Math.max(1e-9, nothing.cost - bound));
   let dived: Awaited<ReturnType<typeof dive>> = { choices: null, iterations: 0 };
@@ -142,7 +142,7 @@ async function improve(
     firstLetIn(parts, first),
     solver,
     (cost, bound) => {
-      steps.progress('program', null, shareOf(greedy.cost, bound));
+      steps.progress('program', null, shareOf((greedy ?? nothing).cost, bound));
       return shareOf(cost, bound) <= boundWithinShare * limits.gapShare;
     },
     enough,
@@ -153,6 +153,7 @@ async function improve(
   if (relaxation === null) return withoutProof();
   const gapOf = ({ cost }: PricedPlan): number => shareOf(cost, relaxation.bound);
   const priced: PricedPlan[] = [];
+  const fallback = greedy ?? nothing;
   let iterations = relaxation.iterations + dived.iterations;
   const consider = async (choices: readonly Choice[]): Promise<void> => {
     const plan = await pricePlan(solver, parts, tidy(problem, scenarios, choices, steps.stopRequested));
@@ -165,7 +166,7 @@ async function improve(
     if (dived.choices !== null) await consider(dived.choices);
   }
   const best = (): PricedPlan =>
-    priced.reduce((a, b) => (withJobs(problem, b) < withJobs(problem, a) ? b : a), priced[0] ?? greedy);
+    priced.reduce((a, b) => (withJobs(problem, b) < withJobs(problem, a) ? b : a), priced[0] ?? fallback);
   steps.progress('program', null, gapOf(best()));
   if (gapOf(best()) > limits.gapShare && limits.lpIterations > 0 && !enough()) {
     const improved = await improveByRoles(parts, relaxation, best(), solver, {
@@ -180,13 +181,13 @@ async function improve(
     priced.push(improved.plan);
     if (!enough()) await consider(improved.plan.choices);
   }
-  const chosen = mostLivable(problem, priced.length > 0 ? priced : [greedy]);
+  const chosen = mostLivable(problem, priced.length > 0 ? priced : [fallback]);
   const stoppedBecause = early() ?? (gapOf(chosen) <= limits.gapShare ? 'gap' : 'effort');
   return {
     ...base,
     choices: chosen.choices,
     gapShare: gapOf(chosen),
-    searchGapShare: Math.min(...[greedy, ...priced].map(gapOf)),
+    searchGapShare: Math.min(...[fallback, ...priced].map(gapOf)),
     gapServings: chosen.cost - relaxation.bound,
     iterations,
     stoppedBecause,

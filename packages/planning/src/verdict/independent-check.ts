@@ -16,6 +16,8 @@ import { closuresKept } from './closed-check.ts';
 export type { CheckedSowing } from './checked-sowing.ts';
 
 const tolerance = 1e-6;
+/** Strips hold parts of plants; nobody counts a twentieth of one. */
+const tolerancePlants = 0.05;
 const servingsTolerance = 1e-6;
 const tidyNumber = (value: number): string => String(Math.round(value * 1000) / 1000);
 
@@ -128,7 +130,7 @@ function wishesKept(problem: PlanningProblem, fresh: readonly CheckedSowing[]): 
     const plants = fresh
       .filter((s) => s.plan.kind.id === kind)
       .reduce((sum, s) => sum + s.plan.plantsCount, 0);
-    return plants > mostPlants + tolerance
+    return plants > mostPlants + tolerancePlants
       ? [`plants-over:${kind}:${tidyNumber(plants)}/${tidyNumber(mostPlants)}`]
       : [];
   });
