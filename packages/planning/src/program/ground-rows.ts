@@ -141,4 +141,4 @@ export function plantLimitRows(
 }
 
 /** A plant short of a wish, in servings: a wish is priced, never infeasible. */
-export const wishPrice = 3;
+export const wishPrice = 6;
