@@ -42,6 +42,7 @@ import { reportJobs } from './plan/report-jobs.ts';
 import { reportMaterials } from './plan/report-materials.ts';
 import { reportSowing } from './plan/report-sowings.ts';
 import { reportStock, reportWeeks } from './plan/report-weeks.ts';
+import { scenarioCount } from './plan/scenario-count.ts';
 import { standstills } from './plan/site-year.ts';
 import type { PlanOptions, PlanPorts } from './ports.ts';
 import type { Measured, PlanReport, ReportProof } from './report/plan-report.ts';
@@ -51,7 +52,6 @@ export type PlanRefusal = 'no-climate' | 'no-ground' | 'no-appetite';
 /** Weeks that count in the comparison: a season after the start, one year long. */
 const countedFrom = 13;
 const countedTo = 65;
-const scenarioCount = 4;
 const goodGapShare = 0.02;
 const iterationsPerEffort = 2000;
 /** Members in which a sowing is left out to see what it is worth. */

@@ -5,8 +5,8 @@ import type { Command } from 'commander';
 import type { BatchOptions, BatchRow, BatchSummary } from '../batch/batch-records.ts';
 import { CliFailure } from '../run/cli-failure.ts';
 import { checkFolder, makeFolder, writeWholeFile } from '../run/files.ts';
-import { dayOption, secondsOption, wholeOption } from '../run/option-values.ts';
-import { planDefaults } from '../run/plan-defaults.ts';
+import { dayOption, wholeOption } from '../run/option-values.ts';
+import { withPlanSize } from '../run/plan-size-options.ts';
 import type { Terminal } from '../run/terminal.ts';
 import {
   batchHelp,
@@ -91,19 +91,15 @@ async function runBatch(folder: string, flags: BatchFlags, terminal: Terminal): 
 }
 
 export function addBatch(program: Command, terminal: Terminal, exit: (code: number) => void): void {
-  program
+  const command = program
     .command('batch')
     .summary(batchHelp.about)
     .description(batchHelp.about)
     .argument('<dir>', batchHelp.dir)
     .requiredOption('--out <dir>', batchHelp.out)
     .option('--workers <n>', batchHelp.workers, wholeOption(1, 64))
-    .option('--from <date>', optionHelp.from, dayOption)
-    .option('--weeks <n>', optionHelp.weeks, wholeOption(4, 208), planDefaults.weeks)
-    .option('--members <n>', optionHelp.members, wholeOption(4, 200), planDefaults.memberCount)
-    .option('--seed <n>', optionHelp.seed, wholeOption(0, 2_147_483_647), planDefaults.seed)
-    .option('--effort <n>', optionHelp.effort, wholeOption(0, 1_000_000), planDefaults.effort)
-    .option('--time <seconds>', optionHelp.time, secondsOption)
+    .option('--from <date>', optionHelp.from, dayOption);
+  withPlanSize(command)
     .option('--json', optionHelp.json)
     .addHelpText('after', batchHelp.example)
     .action(async (folder: string, flags: BatchFlags) => exit(await runBatch(folder, flags, terminal)));

@@ -4,9 +4,9 @@ import type { Command } from 'commander';
 import { checkFolder } from '../run/files.ts';
 import { sayWarnings, soundGarden } from '../run/load-garden.ts';
 import { makePlan } from '../run/make-plan.ts';
-import { dayOption, secondsOption, wholeOption } from '../run/option-values.ts';
-import { planDefaults } from '../run/plan-defaults.ts';
+import { dayOption } from '../run/option-values.ts';
 import { writePlanFiles } from '../run/plan-files.ts';
+import { withPlanSize } from '../run/plan-size-options.ts';
 import type { Terminal } from '../run/terminal.ts';
 import { workflowFunction } from '../run/workflow-functions.ts';
 import { commandHelp, fileArgument, optionHelp } from '../words/help-words.ts';
@@ -58,17 +58,13 @@ async function runPlan(file: string, flags: PlanFlags, terminal: Terminal): Prom
 }
 
 export function addPlan(program: Command, terminal: Terminal): void {
-  program
+  const command = program
     .command('plan')
     .summary(commandHelp.plan.about)
     .description(commandHelp.plan.about)
     .argument('<file>', fileArgument)
-    .option('--from <date>', optionHelp.from, dayOption)
-    .option('--weeks <n>', optionHelp.weeks, wholeOption(4, 208), planDefaults.weeks)
-    .option('--members <n>', optionHelp.members, wholeOption(4, 200), planDefaults.memberCount)
-    .option('--seed <n>', optionHelp.seed, wholeOption(0, 2_147_483_647), planDefaults.seed)
-    .option('--effort <n>', optionHelp.effort, wholeOption(0, 1_000_000), planDefaults.effort)
-    .option('--time <seconds>', optionHelp.time, secondsOption)
+    .option('--from <date>', optionHelp.from, dayOption);
+  withPlanSize(command)
     .option('--out <dir>', optionHelp.outDir)
     .option('--json', optionHelp.json)
     .option('--progress', optionHelp.progress)

@@ -86,7 +86,9 @@ export function whatIfSections(report: WhatIfReport): readonly WhatIfSection[] {
       ? lost < 0.5
         ? 'Nothing need be done about it.'
         : `Nothing that can still be begun after ${dayNear(dayOf(report.knownDay), near)} would bring back any of it: buy or go without.`
-      : `Together they bring back ${amountText(Math.max(0, back))} of ${servingsText(Math.max(0, lost))}.`;
+      : back >= lost
+        ? `Together they bring back all of it.`
+        : `Together they bring back ${amountText(Math.max(0, back))} of ${servingsText(Math.max(0, lost))}.`;
   return [
     { heading: null, lines: report.changes.map((change) => changeText(change, near)) },
     { heading: null, lines: [worse] },

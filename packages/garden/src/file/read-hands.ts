@@ -1,4 +1,5 @@
-import { monthNames, type WrittenHours } from './schema-hands.ts';
+import { monthNames } from './month-names.ts';
+import type { WrittenHours } from './schema-hands.ts';
 
 /** Hours a week in each month, January first; null where there is no limit. */
 export function hoursByMonth(written: WrittenHours | null): readonly (number | null)[] {

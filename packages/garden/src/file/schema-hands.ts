@@ -1,24 +1,10 @@
 import * as z from 'zod';
+import { monthNames } from './month-names.ts';
 import { vagueDay } from './schema-parts.ts';
 
 /** Who has how much time for the garden, and when nobody is there. */
 
 const hours = z.number().min(0, 'count-negative').max(500);
-
-export const monthNames = [
-  'january',
-  'february',
-  'march',
-  'april',
-  'may',
-  'june',
-  'july',
-  'august',
-  'september',
-  'october',
-  'november',
-  'december',
-] as const;
 
 export const writtenHours = z
   .union([

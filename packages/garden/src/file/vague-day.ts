@@ -8,6 +8,7 @@ import {
   type Outcome,
 } from '@twelvemonth/basis';
 import type { VagueDay } from '../records/garden.ts';
+import { monthNames } from './month-names.ts';
 
 /**
  * Days as people say them: "2026-04-12", "12 April", "mid April", "spring", "autumn 2025", "March to May". Without
@@ -29,20 +30,6 @@ type Said =
   | { readonly kind: 'fixed'; readonly time: VagueDay }
   | { readonly kind: 'yearly'; readonly inYear: Yearly };
 
-const monthNames = [
-  'january',
-  'february',
-  'march',
-  'april',
-  'may',
-  'june',
-  'july',
-  'august',
-  'september',
-  'october',
-  'november',
-  'december',
-] as const;
 const seasonFirstMonth: Readonly<Record<string, number>> = {
   spring: 3,
   summer: 6,

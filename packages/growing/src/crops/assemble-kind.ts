@@ -114,6 +114,8 @@ export function assembleKind(
     limeBefore: read.yes('lime-before'),
     canesPerM2: read.number('canes-per-m2'),
     guestCrops: read.list('guest-crops').filter((crop) => crop !== 'none'),
+    uncutWeeks: read.number('uncut-weeks'),
+    groundBelowSeedC: read.number('ground-below-seed-c'),
     guestWeeks: read.number('guest-weeks'),
     guestShare: read.number('guest-share'),
   };

@@ -272,6 +272,10 @@ export interface CropType {
   /** Crops that may be planted between it in so many of its last weeks, on the share of strips released by then. */
   readonly guestCrops: readonly string[];
   readonly guestWeeks: number;
+  /** How long leaves that nobody cuts stay good on the plant. */
+  readonly uncutWeeks: number;
+  /** How much cooler than its seed asks the ground may be for a plant that never hardens. */
+  readonly groundBelowSeedC: number;
   readonly guestShare: number;
 }
 

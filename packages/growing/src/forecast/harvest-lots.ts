@@ -114,9 +114,6 @@ function pickLots(maker: LotMaker): Lot[] {
   return lots;
 }
 
-/** Leaves that nobody cuts stay good on the plant for about so long. Judged: two to four weeks. */
-const uncutWeeks = 3;
-
 /**
  * Cuts and tips: a cut whenever it has grown back, each smaller than the one before. A household cuts what it eats: the
  * rest stays on the plants until it has grown back, some weeks at most.
@@ -133,7 +130,7 @@ function cutLots(maker: LotMaker): Lot[] {
     const week = weekOfDay(day);
     size *= harvest.cutDecayShare;
     day = dayOfSum(bed, growth, day, regrowth);
-    const uncutTo = Math.min(weekOfDay(Math.min(day, lastDay + 7)) - 1, week + uncutWeeks);
+    const uncutTo = Math.min(weekOfDay(Math.min(day, lastDay + 7)) - 1, week + growing.kind.uncutWeeks);
     const toWeek = Math.max(week + Math.max(1, harvest.eatWithinWeeks) - 1, uncutTo);
     if (servings > 0.005) lots.push(lot(maker, week, toWeek, servings, 'fresh'));
   }

@@ -2,29 +2,20 @@ import { dayFromIso } from '@twelvemonth/basis';
 import { describe, expect, it } from 'vitest';
 import { stationById } from '../climate/index.ts';
 import { kindById } from '../crops/index.ts';
-import type { CoverMaterial, Exposure } from '../places/place.ts';
+import { plainExposure } from '../places/fixture/plain-exposure.ts';
 import { forecastContext } from './member.ts';
 import { plantsPerM2 } from './servings.ts';
 import { runSowing } from './sowing-run.ts';
 import { openedKey, withTornCover } from './torn-cover.ts';
 
-const exposure = (id: string, material: CoverMaterial): Exposure => ({
-  cover: { id, material, ageYears: 2, ventAboveC: null, faces: null },
-  winterSun: 'all',
-  aspect: 'flat',
-  frostPocket: false,
-  wet: false,
-  windy: false,
-  watered: true,
-});
 const munich = stationById('muenchen')!;
 const context = forecastContext({
   site: munich.site,
   source: { kind: 'normals', normals: munich.normals },
   exposures: new Map([
-    ['open', exposure('open', 'open')],
-    ['tunnel', exposure('tunnel', 'polytunnel')],
-    ['other', exposure('other', 'polytunnel')],
+    ['open', plainExposure('open', 'open')],
+    ['tunnel', plainExposure('tunnel', 'polytunnel')],
+    ['other', plainExposure('other', 'polytunnel')],
   ]),
   seed: 1,
   purpose: 'check',

@@ -1465,6 +1465,8 @@ rowsBySubject: {
 ["guest-crops","none","","","text","","","practice","",""],
 ["guest-weeks","0","","","weeks","","","practice","",""],
 ["guest-share","0","","","share","","","practice","",""],
+["uncut-weeks","3","2","4","weeks","","","judged","","leaves in the kitchen garden are cut over a few weeks before they toughen or flower"],
+["ground-below-seed-c","3","0","4","c","","","judged","plants that never harden","practice plants tender things out when their seed could be sown; roots bear a little less"],
 ["rooting","middle","","","text","","","practice","","0.6 m; where the table of root depths has no row of its own"],
 ],
 "family:Alliaceae": [
@@ -5628,6 +5630,8 @@ parameters: {
 "lime-before": {"unit":"text","oneOf":["yes","no"],"required":true,"model":"kit-and-feeding"},
 "canes-per-m2": {"unit":"count-per-m2","low":0,"high":20,"required":true,"model":"kit-and-feeding"},
 "guest-crops": {"unit":"text","many":true,"required":true,"model":"handovers"},
+"uncut-weeks": {"unit":"weeks","low":0,"high":10,"required":true,"model":"lots-and-keeping"},
+"ground-below-seed-c": {"unit":"c","low":0,"high":8,"required":true,"model":"scenarios-and-program"},
 "guest-weeks": {"unit":"weeks","low":0,"high":8,"required":true,"model":"handovers"},
 "guest-share": {"unit":"share","low":0,"high":0.6,"required":true,"model":"handovers"},
 },

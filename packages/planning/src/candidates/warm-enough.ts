@@ -7,13 +7,9 @@ import { type Day, meanOf, quantileOfSorted } from '@twelvemonth/basis';
 import type { CropType } from '@twelvemonth/growing';
 import type { Scenario } from '../scenarios/choose-scenarios.ts';
 
-/** What frost kills soft it also kills hard, and at next to no frost. Judged: −1 to −2 °C. */
-const tenderAboveC = -1.6;
-/** Roots of a plant bear a little less than its seed asks. Judged: 0 to 3 °C. */
-const belowSeedC = 3;
 const weekDays = 7;
 
-export const neverHardens = (kind: CropType): boolean => kind.frostHardenedC > tenderAboveC;
+export const neverHardens = (kind: CropType): boolean => kind.frostHardenedC >= kind.frostSoftC;
 
 /** Whether every week from being planted to the first harvest is warm enough in the ground, in a middling scenario. */
 export function warmEnough(
@@ -34,5 +30,7 @@ export function warmEnough(
     }
     return least;
   });
-  return quantileOfSorted(Float64Array.from(coldest).sort(), 0.5) >= kind.emergenceLowestC - belowSeedC;
+  return (
+    quantileOfSorted(Float64Array.from(coldest).sort(), 0.5) >= kind.emergenceLowestC - kind.groundBelowSeedC
+  );
 }

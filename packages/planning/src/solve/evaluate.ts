@@ -1,12 +1,6 @@
 /** The program's own price of a plan with whole batches: batches fixed, food flow solved to the best. */
 import type { Candidate, Choice } from '../problem.ts';
-import {
-  type LookedAt,
-  type PlantingProgram,
-  type ProgramParts,
-  plantingProgram,
-  wholeTable,
-} from '../program/build-program.ts';
+import { type PlantingProgram, type ProgramParts, plantingProgram } from '../program/build-program.ts';
 import { slicePrice, slices } from '../program/price.ts';
 import type { LinearProgram, SolverPort } from '../solver-port.ts';
 
@@ -137,10 +131,9 @@ export async function pricePlan(
   solver: SolverPort,
   parts: ProgramParts,
   choices: readonly Choice[],
-  lookedAt: LookedAt = wholeTable(parts),
 ): Promise<PricedPlan | null> {
   const batches = batchesOf(parts, choices);
-  const planting = plantingProgram(parts, batches.keys(), lookedAt);
+  const planting = plantingProgram(parts, batches.keys());
   const found = await pointWith(solver, planting, batches);
   if (found === null) return null;
   return { choices, cost: found.cost, roleCost: roleCostOf(parts, planting, found.point) };

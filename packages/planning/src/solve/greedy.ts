@@ -108,6 +108,13 @@ export function fillGreedily(
   }
 }
 
+/** The ways in which each crop that stands may go on. */
+export function groupsOf(candidates: readonly Candidate[]): Candidate[][] {
+  const groups = new Map<string, Candidate[]>();
+  for (const c of candidates) if (c.group !== null) groups.set(c.group, [...(groups.get(c.group) ?? []), c]);
+  return [...groups.values()];
+}
+
 /** Standing crops first (kept to their natural end), then limits from below, then the fill. */
 export function greedyPlan(
   problem: PlanningProblem,
@@ -117,9 +124,7 @@ export function greedyPlan(
   stopRequested: () => boolean,
 ): Choice[] {
   const state = emptyState(problem, scenarios);
-  const groups = new Map<string, Candidate[]>();
-  for (const c of candidates) if (c.group !== null) groups.set(c.group, [...(groups.get(c.group) ?? []), c]);
-  for (const options of groups.values()) take(state, standingChoice(options), 1);
+  for (const options of groupsOf(candidates)) take(state, standingChoice(options), 1);
   takeLeast(problem, scenarios, candidates, state);
   fillGreedily(problem, scenarios, candidates, state, stopRequested);
   return choicesOf(state);

@@ -3,10 +3,11 @@
  * others stay as they are; the ground, benches and hours that these take are left out of what there is. Roles with the
  * most to gain against the relaxation come first; the round goes on until nothing more is gained or the effort is spent.
  */
-import type { Choice } from '../problem.ts';
+import type { Choice, PlanningProblem } from '../problem.ts';
 import { type LookedAt, letIn, type ProgramParts, plantingProgram } from '../program/build-program.ts';
 import type { SolverPort } from '../solver-port.ts';
 import { batchesOf, choicesWith, type PricedPlan, pointWith, pricePlan, withGiven } from './evaluate.ts';
+import { movingCost } from './last-plan.ts';
 import type { Relaxation } from './relax-by-columns.ts';
 import { jobPrice, jobsOf } from './tidy.ts';
 
@@ -124,7 +125,10 @@ async function lookAgain(
   return { choices: choicesWith(parts.candidates, batches), iterations: answer.iterations };
 }
 
-const withJobs = ({ cost, choices }: PricedPlan): number => cost + jobsOf(choices) * jobPrice;
+/** What the program says a plan costs, with the price of its jobs and of what it moves. */
+export function withJobs(problem: PlanningProblem, { cost, choices }: PricedPlan): number {
+  return cost + jobsOf(choices) * jobPrice + movingCost(problem, choices);
+}
 
 export async function improveByRoles(
   parts: ProgramParts,
@@ -148,7 +152,8 @@ export async function improveByRoles(
       iterations += answer.iterations;
       if (answer.choices === null) continue;
       const priced = await pricePlan(solver, parts, answer.choices);
-      if (priced === null || withJobs(priced) >= withJobs(plan) - leastGain) continue;
+      if (priced === null || withJobs(parts.problem, priced) >= withJobs(parts.problem, plan) - leastGain)
+        continue;
       plan = priced;
       gained = true;
       limits.onBetter(plan.cost);

@@ -11,6 +11,7 @@ import {
   type GreedyState,
   gainOf,
   greedyPlan,
+  groupsOf,
   take,
   takeLeast,
 } from './greedy.ts';
@@ -23,12 +24,6 @@ function clearedAsTold(problem: PlanningProblem, options: readonly Candidate[]):
   const told = problem.lastPlan?.clearDays.get(options[0]!.group ?? '');
   const inTime = options.filter(({ plan }) => told === undefined || (plan.clearDay ?? 0) <= told);
   return inTime.at(-1) ?? options[0]!;
-}
-
-function groupsOf(candidates: readonly Candidate[]): Candidate[][] {
-  const groups = new Map<string, Candidate[]>();
-  for (const c of candidates) if (c.group !== null) groups.set(c.group, [...(groups.get(c.group) ?? []), c]);
-  return [...groups.values()];
 }
 
 function fits(problem: PlanningProblem, state: GreedyState): boolean {

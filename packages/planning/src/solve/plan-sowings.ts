@@ -17,8 +17,8 @@ import { simulate } from '../verdict/simulate.ts';
 import { simulatedCost } from '../verdict/simulated-cost.ts';
 import { dive } from './dive.ts';
 import { type PricedPlan, pricePlan } from './evaluate.ts';
-import { costOf } from './greedy.ts';
-import { improveByRoles } from './improve-by-roles.ts';
+import { costOf, groupsOf } from './greedy.ts';
+import { improveByRoles, withJobs } from './improve-by-roles.ts';
 import { movingCost, startPlan } from './last-plan.ts';
 import { relaxByColumns } from './relax-by-columns.ts';
 import { roundRelaxation } from './round-relaxation.ts';
@@ -217,11 +217,6 @@ function livedCost(problem: PlanningProblem, choices: readonly Choice[]): number
   return simulatedCost(problem, lived) + work + jobsOf(choices) * jobPrice + told;
 }
 
-/** What the program says a plan costs, with the price of its jobs and of what it moves. */
-function withJobs(problem: PlanningProblem, { cost, choices }: PricedPlan): number {
-  return cost + jobsOf(choices) * jobPrice + movingCost(problem, choices);
-}
-
 /**
  * The program sees a few scenarios with foresight; the plan is lived in many without. So the plans at hand are lived
  * through in every planning member, and the cheapest is taken. Its gap is still that of the program.
@@ -233,7 +228,5 @@ function mostLivable(problem: PlanningProblem, priced: readonly PricedPlan[]): P
 
 /** Sowing nothing: what stands goes on to its natural end. */
 function standingOnly(candidates: readonly Candidate[]): Choice[] {
-  const last = new Map<string, Candidate>();
-  for (const candidate of candidates) if (candidate.group !== null) last.set(candidate.group, candidate);
-  return [...last.values()].map((candidate) => ({ candidate, batches: 1 }));
+  return groupsOf(candidates).map((options) => ({ candidate: options.at(-1)!, batches: 1 }));
 }

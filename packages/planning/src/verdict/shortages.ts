@@ -41,7 +41,8 @@ export interface Remedy {
   readonly batches: number;
 }
 
-const likelyLean = 0.5;
+/** A role-week is called lean where lean is at least so likely. */
+export const likelyLean = 0.5;
 const joinGapWeeks = 2;
 const leastMissingServings = 0.5;
 /** Tried by the kitchen rule: so many that fit, and so many that do not; of one kind no more than two. */

@@ -6,6 +6,7 @@ import {
   judgeStretch,
   type LeanStretch,
   leanStretches,
+  likelyLean,
   makeCandidates,
   type Remedy,
   type ShortageInput,
@@ -19,7 +20,6 @@ import { describe, fewScenarios, inBatches, stateOf } from './other-sowings.ts';
 import { eatenWith, gapOf, runsOf, triedMembers } from './try-out.ts';
 
 const worthAWordServings = 0.2;
-const likelyLean = 0.5;
 /** Glut of these weeks is spoken of beside a lean role. */
 const spareWeeks = 3;
 const spareServings = 2;

@@ -12,9 +12,8 @@ import {
   take,
 } from '@twelvemonth/planning';
 import type { ChosenSowing } from '../plan/chosen-sowings.ts';
+import { scenarioCount } from '../plan/scenario-count.ts';
 import type { OtherSowing } from '../report/argue-report.ts';
-
-const scenarioCount = 4;
 
 /** A few members, alike in weight: quick and even-handed. */
 export function fewScenarios(problem: PlanningProblem): Scenario[] {

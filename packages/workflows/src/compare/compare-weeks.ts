@@ -1,4 +1,5 @@
 /** What two plans put on the table in the weeks that both show. */
+import { likelyLean } from '@twelvemonth/planning';
 import type {
   ComparedLeanWeek,
   ComparedRole,
@@ -7,8 +8,6 @@ import type {
 } from '../report/plan-comparison.ts';
 import type { PlanReport, ReportRoleWeek, ReportWeek } from '../report/plan-report.ts';
 
-/** A week is lean when it is short in one year of two or more often. */
-const likelyLean = 0.5;
 const leastChange = 0.05;
 
 /** Plans of an earlier day know only the middle. */

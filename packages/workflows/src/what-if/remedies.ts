@@ -2,10 +2,10 @@
 import { type Day, isoFromDay, meanOf } from '@twelvemonth/basis';
 import { type Eaten, eat, type Lot, runSowing, type SowingPlan } from '@twelvemonth/growing';
 import { type Choice, type PlanningProblem, refill } from '@twelvemonth/planning';
+import { scenarioCount } from '../plan/scenario-count.ts';
 import type { WhatIfRemedy } from '../report/what-if-report.ts';
 import type { LivedAgain } from './lived-again.ts';
 
-const scenarioCount = 4;
 const mostRemedies = 6;
 /** A sowing that brings back less than this is not worth a line, servings. */
 const leastFilled = 0.3;
